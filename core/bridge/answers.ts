@@ -1,0 +1,96 @@
+import { z } from 'zod';
+
+/** The machine said no; `reason` is a sentence for the user. */
+export const Failed = z.strictObject({ status: z.literal('failed'), reason: z.string() });
+export type Failed = z.infer<typeof Failed>;
+
+export const Cancelled = z.strictObject({ status: z.literal('cancelled') });
+export const Done = z.strictObject({ status: z.literal('done') });
+
+/** A name is taken; ask the user, then call again with `replace: true`. */
+export const Exists = z.strictObject({ status: z.literal('exists'), name: z.string() });
+
+/**
+ * A project text. `token` and `revision` are null while it has no file of its own (a demo, a backup):
+ * the first save must then be a save-as. Paths never leave the host.
+ */
+export const Opened = z.strictObject({
+  status: z.literal('opened'),
+  token: z.string().nullable(),
+  name: z.string(),
+  text: z.string(),
+  revision: z.string().nullable(),
+});
+export type Opened = z.infer<typeof Opened>;
+
+export const OpenAnswer = z.discriminatedUnion('status', [Opened, Cancelled, Failed]);
+export type OpenAnswer = z.infer<typeof OpenAnswer>;
+
+export const InitialAnswer = z.discriminatedUnion('status', [
+  Opened,
+  z.strictObject({ status: z.literal('empty') }),
+  Failed,
+]);
+export type InitialAnswer = z.infer<typeof InitialAnswer>;
+
+/** `changed-on-disk` wrote nothing: `revision` is the one found there. */
+export const SaveAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('saved'), revision: z.string() }),
+  z.strictObject({ status: z.literal('changed-on-disk'), revision: z.string() }),
+  Failed,
+]);
+export type SaveAnswer = z.infer<typeof SaveAnswer>;
+
+export const SaveAsAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('saved'), token: z.string(), name: z.string(), revision: z.string() }),
+  Exists,
+  Cancelled,
+  Failed,
+]);
+export type SaveAsAnswer = z.infer<typeof SaveAsAnswer>;
+
+export const OnDiskAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('same') }),
+  z.strictObject({ status: z.literal('changed'), revision: z.string() }),
+  z.strictObject({ status: z.literal('gone') }),
+  Failed,
+]);
+export type OnDiskAnswer = z.infer<typeof OnDiskAnswer>;
+
+export const ExportAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('saved'), name: z.string() }),
+  Exists,
+  Cancelled,
+  Failed,
+]);
+export type ExportAnswer = z.infer<typeof ExportAnswer>;
+
+/** Bytes of the chosen catalogue file: JSON, CSV or XLSX, to be told apart by the end of `name`. */
+export const CatalogueAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('opened'), name: z.string(), bytesBase64: z.string() }),
+  Cancelled,
+  Failed,
+]);
+export type CatalogueAnswer = z.infer<typeof CatalogueAnswer>;
+
+/** `place` is for the eyes of the user only. */
+export const FolderAnswer = z.discriminatedUnion('status', [
+  z.strictObject({
+    status: z.literal('listed'),
+    place: z.string(),
+    files: z.array(z.strictObject({ name: z.string(), bytes: z.number(), modified: z.iso.datetime() })),
+  }),
+  Failed,
+]);
+export type FolderAnswer = z.infer<typeof FolderAnswer>;
+
+export const DoneAnswer = z.discriminatedUnion('status', [Done, Failed]);
+export type DoneAnswer = z.infer<typeof DoneAnswer>;
+
+/** `here`: the page itself may open the address (browser host). */
+export const ExternalAnswer = z.discriminatedUnion('status', [
+  Done,
+  z.strictObject({ status: z.literal('here') }),
+  z.strictObject({ status: z.literal('refused'), reason: z.string() }),
+]);
+export type ExternalAnswer = z.infer<typeof ExternalAnswer>;

@@ -1,0 +1,139 @@
+import { z } from 'zod';
+import {
+  CatalogueAnswer,
+  DoneAnswer,
+  ExportAnswer,
+  ExternalAnswer,
+  FolderAnswer,
+  InitialAnswer,
+  OnDiskAnswer,
+  OpenAnswer,
+  SaveAnswer,
+  SaveAsAnswer,
+} from './answers';
+import { type Channel } from './channels';
+import { Settings } from './settings';
+
+const Nothing = z.strictObject({});
+const Token = z.string().min(1);
+/** The window's own name for an open document, so that each has one backup. */
+const DocumentId = z.uuid();
+
+/**
+ * Every call that the window can make, with the shape of question and answer. Both sides parse both.
+ *
+ * Where `app:info` says `dialogs: 'native'`, the host asks the user for a place (`project:open-dialog`,
+ * `catalogue:import-dialog`; `name` in save-as and export is null). Where it says `'listed'`, the window shows its own dialog
+ * over the one working folder (`*:list-folder`) and names a bare file in it.
+ */
+export const contract = {
+  'app:info': {
+    request: Nothing,
+    response: z.strictObject({
+      version: z.string(),
+      host: z.enum(['electron', 'browser']),
+      platform: z.string(),
+      dialogs: z.enum(['native', 'listed']),
+    }),
+  },
+  /** What to show at the start: the file the program was opened with, or nothing. */
+  'project:initial': { request: Nothing, response: InitialAnswer },
+  'project:list-demos': {
+    request: Nothing,
+    response: z.strictObject({
+      demos: z.array(z.strictObject({ demo: z.string(), title: z.string(), supplementaryTitle: z.string() })),
+    }),
+  },
+  'project:new-from-demo': { request: z.strictObject({ demo: z.string() }), response: OpenAnswer },
+  'project:recent': {
+    request: Nothing,
+    response: z.strictObject({
+      recent: z.array(z.strictObject({ id: z.string(), name: z.string(), opened: z.iso.datetime() })),
+    }),
+  },
+  'project:list-folder': { request: Nothing, response: FolderAnswer },
+  'project:open': {
+    request: z.discriminatedUnion('from', [
+      z.strictObject({ from: z.literal('recent'), id: z.string() }),
+      z.strictObject({ from: z.literal('folder'), name: z.string() }),
+      z.strictObject({ from: z.literal('token'), token: Token }),
+    ]),
+    response: OpenAnswer,
+  },
+  'project:open-dialog': { request: Nothing, response: OpenAnswer },
+  /** `revision` is the one the text was read or last saved with; null overwrites whatever is there, when the user said so. */
+  'project:save': {
+    request: z.strictObject({ token: Token, text: z.string(), revision: z.string().nullable() }),
+    response: SaveAnswer,
+  },
+  'project:save-as': {
+    request: z.strictObject({
+      suggestedName: z.string(),
+      text: z.string(),
+      name: z.string().nullable(),
+      replace: z.boolean(),
+    }),
+    response: SaveAsAnswer,
+  },
+  'project:on-disk': {
+    request: z.strictObject({ token: Token, revision: z.string() }),
+    response: OnDiskAnswer,
+  },
+  /** In the browser host the file goes to the folder `exports` inside the working folder. */
+  'file:export': {
+    request: z.strictObject({
+      suggestedName: z.string(),
+      bytesBase64: z.string(),
+      mediaType: z.string(),
+      filters: z.array(z.strictObject({ name: z.string(), extensions: z.array(z.string()) })),
+      name: z.string().nullable(),
+      replace: z.boolean(),
+    }),
+    response: ExportAnswer,
+  },
+  /** The catalogues that come with the program. */
+  'catalogue:list': {
+    request: Nothing,
+    response: z.strictObject({
+      catalogues: z.array(z.strictObject({ name: z.string(), text: z.string() })),
+    }),
+  },
+  'catalogue:list-folder': { request: Nothing, response: FolderAnswer },
+  'catalogue:import': { request: z.strictObject({ name: z.string() }), response: CatalogueAnswer },
+  'catalogue:import-dialog': { request: Nothing, response: CatalogueAnswer },
+  /** Unsaved work, every few seconds, outside the user's file. */
+  'backup:write': {
+    request: z.strictObject({
+      document: DocumentId,
+      token: Token.nullable(),
+      /** The revision that the text was read or last saved with. */
+      revision: z.string().nullable(),
+      name: z.string(),
+      text: z.string(),
+    }),
+    response: DoneAnswer,
+  },
+  'backup:list': {
+    request: Nothing,
+    response: z.strictObject({
+      backups: z.array(z.strictObject({ document: DocumentId, name: z.string(), written: z.iso.datetime() })),
+    }),
+  },
+  /** Opens the text as an unsaved change of its file where that file still exists, else as a new project. */
+  'backup:open': { request: z.strictObject({ document: DocumentId }), response: OpenAnswer },
+  'backup:discard': { request: z.strictObject({ document: DocumentId }), response: DoneAnswer },
+  'settings:get': { request: Nothing, response: Settings },
+  'settings:set': { request: Settings, response: DoneAnswer },
+  'shell:open-external': { request: z.strictObject({ url: z.string() }), response: ExternalAnswer },
+} as const satisfies Record<Channel, { request: z.ZodType; response: z.ZodType }>;
+
+export type Request<C extends Channel> = z.infer<(typeof contract)[C]['request']>;
+export type Response<C extends Channel> = z.infer<(typeof contract)[C]['response']>;
+
+/** A host answers all of them: a missing handler does not compile. */
+export type Handlers = { [C in Channel]: (request: Request<C>) => Promise<Response<C>> };
+
+/** The one object that the window sees. Electron's preload provides it; in the browser host the window makes its own. */
+export interface RawBridge {
+  invoke(channel: Channel, request: unknown): Promise<unknown>;
+}

@@ -1,0 +1,53 @@
+import { type Handlers } from '@latchwork/core/bridge/contract';
+import { backupHandlers } from './backup-handlers';
+import { Backups } from './backups';
+import { catalogueHandlers } from './catalogue-handlers';
+import { exportHandlers } from './export-handlers';
+import { PathTokens } from './path-tokens';
+import { type Places } from './places';
+import { projectHandlers } from './project-handlers';
+import { RecentProjects } from './recent-projects';
+import { SettingsFile } from './settings-file';
+import { type Shell, isWebAddress } from './shell';
+
+/** Everything that the windows of one running program share. */
+export interface Services {
+  readonly places: Places;
+  readonly tokens: PathTokens;
+  readonly recent: RecentProjects;
+  readonly settings: SettingsFile;
+  readonly backups: Backups;
+}
+
+export function openServices(places: Places, now: () => Date = () => new Date()): Services {
+  return {
+    places,
+    tokens: new PathTokens(),
+    recent: new RecentProjects(places.dataFolder, now),
+    settings: new SettingsFile(places.dataFolder),
+    backups: new Backups(places.dataFolder, now),
+  };
+}
+
+/** All answers of a host to a window. */
+export function createHandlers(services: Services, shell: Shell): Handlers {
+  const { places, settings, backups, tokens } = services;
+  return {
+    'app:info': async () => ({
+      version: shell.version,
+      host: shell.host,
+      platform: process.platform,
+      dialogs: shell.dialogs ? 'native' : 'listed',
+    }),
+    ...projectHandlers(services, shell),
+    ...exportHandlers(places, shell),
+    ...catalogueHandlers(places, shell),
+    ...backupHandlers(backups, tokens),
+    'settings:get': () => settings.get(),
+    'settings:set': (value) => settings.set(value),
+    'shell:open-external': async ({ url }) =>
+      isWebAddress(url)
+        ? shell.openExternal(url)
+        : { status: 'refused', reason: 'Only web addresses are opened.' },
+  };
+}
