@@ -1,0 +1,122 @@
+import { byId } from '../base/by-id';
+import type { Connector, Contact, Mate, CavityEntry } from '../model/connector';
+import type { Signal } from '../model/electrical';
+import type { Equipment } from '../model/equipment';
+import type { ContactPart } from '../model/parts/contact';
+import type { MatingHalf, Part } from '../model/parts/part';
+import type { Conductor } from '../model/parts/wire';
+import type { Project } from '../model/project';
+import type { Group, Splice, Wire, WireEnd } from '../model/wire';
+import type { MateMap } from './mate-map';
+import type { Route, Router } from './route';
+import type { WireLength } from './wire-length';
+
+/** A connector with what it refers to. `part` is absent when the record is not that of a mating half. */
+export interface ResolvedConnector {
+  readonly connector: Connector;
+  readonly part: MatingHalf | undefined;
+  readonly equipment: Equipment | undefined;
+  readonly accessories: readonly { readonly part: Part | undefined; readonly quantity: number }[];
+}
+
+/** One end of a wire with what it refers to. */
+export interface ResolvedEnd {
+  readonly end: WireEnd;
+  readonly connector: ResolvedConnector | undefined;
+  readonly contact: Contact | undefined;
+  readonly contactPart: ContactPart | undefined;
+  readonly splice: Splice | undefined;
+  readonly node: string | undefined;
+}
+
+/** A wire with what it refers to, its way and its length. */
+export interface ResolvedWire {
+  readonly wire: Wire;
+  /** The wire or cable record. */
+  readonly part: Part | undefined;
+  /** What is known of the conductor: from the wire, or from the core of the cable. */
+  readonly conductor: Conductor | undefined;
+  readonly signal: Signal | undefined;
+  readonly group: Group | undefined;
+  readonly from: ResolvedEnd;
+  readonly to: ResolvedEnd;
+  readonly route: Route;
+  readonly length: WireLength;
+}
+
+/** A wire in a cavity: which of its ends is there. */
+export interface EndInCavity {
+  readonly wire: ResolvedWire;
+  readonly index: 0 | 1;
+  readonly end: ResolvedEnd;
+}
+
+export type CavityState = 'wired' | NonNullable<CavityEntry['state']> | 'undeclared';
+
+/** Everything about one cavity of one placed connector. */
+export interface CavityUse {
+  readonly connector: ResolvedConnector;
+  readonly cavity: string;
+  /** False for a cavity that something names but the part does not have. */
+  readonly exists: boolean;
+  readonly state: CavityState;
+  readonly entry: CavityEntry | undefined;
+  readonly signal: Signal | undefined;
+  readonly ends: readonly EndInCavity[];
+  /** Contact without a wire. */
+  readonly spare: ContactPart | undefined;
+  readonly plug: Part | undefined;
+}
+
+/** A connector with all its cavities, in the order of the numbers, then those that do not exist. */
+export interface ConnectorUse {
+  readonly resolved: ResolvedConnector;
+  readonly cavities: readonly CavityUse[];
+  readonly mates: readonly Mate[];
+}
+
+export interface ResolvedMate {
+  readonly mate: Mate;
+  readonly a: ConnectorUse;
+  readonly b: ConnectorUse;
+  readonly map: MateMap;
+}
+
+/** A point that a net touches. */
+export interface NetPoint {
+  readonly connector: ResolvedConnector;
+  readonly cavity: string;
+  /** Signal that the interface declares at this position. */
+  readonly declared: Signal | undefined;
+}
+
+/** All that is connected through wires, mated contacts and splices. */
+export interface Net {
+  /** Smallest point of the net: the same net keeps its key while that point stays. */
+  readonly key: string;
+  readonly points: readonly NetPoint[];
+  readonly wires: readonly ResolvedWire[];
+  readonly splices: readonly Splice[];
+  /** Different signals that its points and wires name. */
+  readonly signals: readonly Signal[];
+}
+
+/**
+ * The project with every reference resolved. Derived, never stored. An object that an edit did not touch keeps
+ * its identity from one harness to the next, so whoever remembers results by identity need not compute again.
+ */
+export interface Harness {
+  readonly project: Project;
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly connectors: readonly ConnectorUse[];
+  readonly connectorById: ReadonlyMap<string, ConnectorUse>;
+  readonly wires: readonly ResolvedWire[];
+  readonly wireById: ReadonlyMap<string, ResolvedWire>;
+  readonly mates: readonly ResolvedMate[];
+  readonly nets: readonly Net[];
+  readonly router: Router;
+}
+
+/** The part of that id in the project. */
+export const partIn = (project: Project, id: string | undefined): Part | undefined =>
+  id === undefined ? undefined : byId(project.parts).get(id);

@@ -1,0 +1,88 @@
+import { byId } from '../base/by-id';
+import { reuse } from '../base/same-fields';
+import type { Contact } from '../model/connector';
+import type { Signal } from '../model/electrical';
+import { partOfKind, type Part } from '../model/parts/part';
+import type { Conductor } from '../model/parts/wire';
+import type { Project } from '../model/project';
+import type { Cable, Group, Splice, Wire, WireEnd } from '../model/wire';
+import type { ResolvedConnector, ResolvedEnd, ResolvedWire } from './harness';
+import type { Router } from './route';
+import { wireLengthOf, type WireLength } from './wire-length';
+
+export interface WireLookups {
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly connectors: ReadonlyMap<string, ResolvedConnector>;
+  readonly contacts: ReadonlyMap<string, Contact>;
+  readonly signals: ReadonlyMap<string, Signal>;
+  readonly splices: ReadonlyMap<string, Splice>;
+  readonly cables: ReadonlyMap<string, Cable>;
+  readonly groupOfWire: ReadonlyMap<string, Group>;
+  readonly router: Router;
+}
+
+export function wireLookups(
+  project: Project,
+  parts: ReadonlyMap<string, Part>,
+  connectors: ReadonlyMap<string, ResolvedConnector>,
+  router: Router,
+): WireLookups {
+  const groupOfWire = new Map<string, Group>();
+  for (const group of project.groups) for (const id of group.wires) groupOfWire.set(id, group);
+  return {
+    parts,
+    connectors,
+    contacts: byId(project.contacts),
+    signals: byId(project.signals),
+    splices: byId(project.splices),
+    cables: byId(project.cables),
+    groupOfWire,
+    router,
+  };
+}
+
+/** One wire with everything it refers to; the very `previous` object when nothing of it changed. */
+export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWire | undefined): ResolvedWire {
+  const cable = wire.core ? look.cables.get(wire.core.cable) : undefined;
+  const part = look.parts.get(cable?.part ?? wire.part ?? '');
+  const from = resolveEnd(wire.ends[0], look, previous?.from);
+  const to = resolveEnd(wire.ends[1], look, previous?.to);
+  const route = wire.path
+    ? look.router.along(wire.path, from.node, to.node)
+    : look.router.between(from.node, to.node);
+  return reuse(previous, {
+    wire,
+    part,
+    conductor: conductorOf(part, wire.core?.name),
+    signal: wire.signal ? look.signals.get(wire.signal) : undefined,
+    group: look.groupOfWire.get(wire.id),
+    from,
+    to,
+    route,
+    length: reuseLength(previous?.length, wireLengthOf(wire, from, to, route)),
+  });
+}
+
+function resolveEnd(end: WireEnd, look: WireLookups, previous: ResolvedEnd | undefined): ResolvedEnd {
+  const connector = end.at === 'cavity' ? look.connectors.get(end.connector) : undefined;
+  const contact = end.at === 'cavity' && end.contact ? look.contacts.get(end.contact) : undefined;
+  const splice = end.at === 'splice' ? look.splices.get(end.splice) : undefined;
+  return reuse(previous, {
+    end,
+    connector,
+    contact,
+    contactPart: contact && partOfKind(look.parts.get(contact.part), 'contact'),
+    splice,
+    node: connector?.connector.node ?? splice?.node ?? (end.at === 'free' ? end.node : undefined),
+  });
+}
+
+function conductorOf(part: Part | undefined, core: string | undefined): Conductor | undefined {
+  if (part?.kind === 'wire') return part;
+  if (part?.kind === 'cable') return part.cores.find((c) => c.name === core);
+  return undefined;
+}
+
+function reuseLength(previous: WireLength | undefined, next: WireLength): WireLength {
+  return previous && JSON.stringify(previous) === JSON.stringify(next) ? previous : next;
+}

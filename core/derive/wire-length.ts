@@ -1,0 +1,51 @@
+import type { Wire } from '../model/wire';
+import type { ResolvedEnd } from './harness';
+import type { Route } from './route';
+
+/**
+ * Cut length of a wire in millimetres, with what it is made of. `cutMm` is absent when there is neither a typed
+ * length nor a way; `needs` names inputs whose absence makes the number incomplete.
+ */
+export interface WireLength {
+  readonly kind: 'typed' | 'routed' | 'unknown';
+  readonly cutMm: number | undefined;
+  readonly routeMm: number | undefined;
+  readonly allowancesMm: readonly [number, number];
+  readonly extraMm: number;
+  readonly needs: readonly string[];
+}
+
+/**
+ * Typed length as it stands, else route + signed allowance of each end + extra, rounded up to the next whole
+ * millimetre (common practice: the length between the datums plus a signed setback or reach at each end). An end in a cavity adds the housing's datum depth, the contact's
+ * own allowance and the connector's service loop.
+ */
+export function wireLengthOf(wire: Wire, from: ResolvedEnd, to: ResolvedEnd, route: Route): WireLength {
+  const a = endAllowance(from);
+  const b = endAllowance(to);
+  const base = {
+    allowancesMm: [a.mm, b.mm] as const,
+    extraMm: wire.extraMm ?? 0,
+    routeMm: route.found ? route.lengthMm : undefined,
+  };
+  if (wire.lengthMm !== undefined) return { kind: 'typed', cutMm: wire.lengthMm, ...base, needs: [] };
+  if (!route.found) return { kind: 'unknown', cutMm: undefined, ...base, needs: [NEEDS[route.reason]] };
+  const exact = route.lengthMm + a.mm + b.mm + base.extraMm;
+  return { kind: 'routed', cutMm: Math.ceil(exact - 1e-9), ...base, needs: [...a.needs, ...b.needs] };
+}
+
+const NEEDS = {
+  'end-without-node': 'a formboard node at both ends, or a typed length',
+  'not-connected': 'segments that join the nodes of both ends, or a typed length',
+  'path-broken': 'a path whose segments follow each other, or a typed length',
+} as const;
+
+/** What an end adds to the datum-to-datum length, mm; what is missing counts as zero and is named. */
+export function endAllowance(end: ResolvedEnd): { readonly mm: number; readonly needs: readonly string[] } {
+  const c = end.connector;
+  if (end.end.at !== 'cavity' || !c) return { mm: 0, needs: [] };
+  const housing = c.part?.kind === 'housing' ? c.part : undefined;
+  const datum = housing?.datumMm;
+  const needs = housing && datum === undefined ? [`datum of ${housing.partNumber}`] : [];
+  return { mm: (datum ?? 0) + (end.contactPart?.allowanceMm ?? 0) + (c.connector.serviceLoopMm ?? 0), needs };
+}

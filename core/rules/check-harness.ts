@@ -1,0 +1,163 @@
+import type { CavityUse, ConnectorUse, Harness } from '../derive/harness';
+import type { LimitSet } from '../model/limit-set';
+import { byId } from '../base/by-id';
+import type { Finding, ObjectRef } from './finding';
+import type { AnyRule, Report, RuleContext, Scope, ScopeItem } from './rule';
+
+/** What the rules of one scope said about one item. */
+interface ItemResult {
+  readonly findings: readonly Finding[];
+  /** Ids of rules that passed it, once per time. */
+  readonly passed: readonly string[];
+}
+
+/** The findings of a project, and how often each rule was asked. */
+export interface CheckResult {
+  readonly harness: Harness;
+  readonly findings: readonly Finding[];
+  /** Per rule id: how often it passed, failed, and could not verify. Counted when asked for. */
+  tally(): ReadonlyMap<string, Tally>;
+}
+
+export interface Tally {
+  readonly pass: number;
+  readonly fail: number;
+  readonly cannotVerify: number;
+}
+
+interface Carried {
+  readonly items: { readonly [S in Scope]?: readonly ScopeItem[S][] };
+  readonly results: { readonly [S in Scope]?: readonly ItemResult[] };
+  readonly memory: WeakMap<object, ItemResult>;
+  readonly limitSet: LimitSet;
+  readonly rules: readonly AnyRule[];
+}
+
+const carried = new WeakMap<CheckResult, Carried>();
+
+const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net'];
+
+/**
+ * Asks every rule about every item of its scope. Given the result before, only items that are new objects are asked
+ * about again; the findings are the same as without it.
+ */
+export function checkHarness(
+  harness: Harness,
+  rules: readonly AnyRule[],
+  previous?: CheckResult,
+): CheckResult {
+  const limitSet = harness.project.limitSet;
+  const before = previous && carried.get(previous);
+  const old = before?.limitSet === limitSet && before.rules === rules ? before : undefined;
+  const memory = old?.memory ?? new WeakMap<object, ItemResult>();
+  const context: RuleContext = { limitSet, limit: (id) => byId(limitSet.limits).get(id) };
+  const items: { [S in Scope]?: readonly ScopeItem[S][] } = {};
+  const results: { [S in Scope]?: readonly ItemResult[] } = {};
+  const findings: Finding[] = [];
+
+  for (const scope of SCOPES) {
+    const list: readonly object[] = itemsOf(harness, scope);
+    const oldItems: readonly object[] | undefined = old?.items[scope];
+    const oldResults = old?.results[scope];
+    const mine = rules.filter((r) => r.scope === scope);
+    const out = list.map((item, i) => {
+      if (oldItems && oldItems[i] === item) return oldResults?.[i] as ItemResult;
+      let result = scope === 'project' ? undefined : memory.get(item);
+      if (!result) memory.set(item, (result = ask(mine, item, context)));
+      return result;
+    });
+    Object.assign(items, { [scope]: list });
+    Object.assign(results, { [scope]: out });
+    for (const r of out) for (const f of r.findings) findings.push(f);
+  }
+  const result: CheckResult = {
+    harness,
+    findings,
+    tally: () => tallyOf(rules, Object.values(results).flat()),
+  };
+  carried.set(result, { items, results, memory, limitSet, rules });
+  return result;
+}
+
+function itemsOf(harness: Harness, scope: Scope): readonly object[] {
+  switch (scope) {
+    case 'project':
+      return [harness];
+    case 'part':
+      return harness.project.parts;
+    case 'connector':
+      return harness.connectors;
+    case 'cavity':
+      return harness.connectors.flatMap(occupiedOf);
+    case 'wire':
+      return harness.wires;
+    case 'mate':
+      return harness.mates;
+    case 'net':
+      return harness.nets;
+  }
+}
+
+const occupiedCache = new WeakMap<ConnectorUse, readonly CavityUse[]>();
+
+function occupiedOf(use: ConnectorUse): readonly CavityUse[] {
+  let list = occupiedCache.get(use);
+  if (!list) occupiedCache.set(use, (list = use.cavities.filter((c) => c.ends.length > 0 || c.spare)));
+  return list;
+}
+
+function ask(rules: readonly AnyRule[], item: object, context: RuleContext): ItemResult {
+  const findings: Finding[] = [];
+  const passed: string[] = [];
+  for (const rule of rules) {
+    const { id, revision, severity } = rule.meta;
+    const base = { rule: id, ruleRevision: revision };
+    const report: Report = {
+      pass: () => passed.push(id),
+      fail: (f) =>
+        findings.push({
+          key: keyOf(id, f.at),
+          ...base,
+          severity: f.severity ?? severity,
+          result: 'fail',
+          objects: [...f.at],
+          data: f.data,
+          evidence: [...(f.evidence ?? [])],
+          needs: [],
+          ...(f.fix ? { fix: f.fix } : {}),
+        }),
+      cannotVerify: (u) =>
+        findings.push({
+          key: keyOf(id, u.at),
+          ...base,
+          severity,
+          result: 'cannot-verify',
+          objects: [...u.at],
+          data: u.data,
+          evidence: [...(u.evidence ?? [])],
+          needs: [...u.needs],
+        }),
+    };
+    // The registry pairs each rule with the items of its own scope.
+    (rule.check as (item: object, report: Report, context: RuleContext) => void)(item, report, context);
+  }
+  return { findings, passed };
+}
+
+function keyOf(rule: string, at: readonly ObjectRef[]): string {
+  return [rule, ...at.map((o) => `${o.type} ${o.id}${o.cavity === undefined ? '' : `:${o.cavity}`}`)].join(
+    ' | ',
+  );
+}
+
+function tallyOf(rules: readonly AnyRule[], results: readonly ItemResult[]): ReadonlyMap<string, Tally> {
+  const out = new Map(rules.map((r) => [r.meta.id, { pass: 0, fail: 0, cannotVerify: 0 }]));
+  for (const r of results) {
+    for (const id of r.passed) (out.get(id) as { pass: number }).pass++;
+    for (const f of r.findings) {
+      const t = out.get(f.rule);
+      if (t) t[f.result === 'fail' ? 'fail' : 'cannotVerify']++;
+    }
+  }
+  return out;
+}

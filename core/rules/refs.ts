@@ -1,0 +1,72 @@
+import type { CavityUse, ConnectorUse, ResolvedConnector, ResolvedWire } from '../derive/harness';
+import type { Part } from '../model/parts/part';
+import { byId } from '../base/by-id';
+import type { Project } from '../model/project';
+import type { ObjectRef } from './finding';
+
+export const connectorRef = (c: ResolvedConnector | ConnectorUse): ObjectRef => ({
+  type: 'connector',
+  id: 'resolved' in c ? c.resolved.connector.id : c.connector.id,
+});
+
+export const cavityRef = (c: Pick<CavityUse, 'connector' | 'cavity'>): ObjectRef => ({
+  type: 'cavity',
+  id: c.connector.connector.id,
+  cavity: c.cavity,
+});
+
+export const wireRef = (w: ResolvedWire): ObjectRef => ({ type: 'wire', id: w.wire.id });
+
+export const partRef = (part: Part): ObjectRef => ({ type: 'part', id: part.id });
+
+/** "X1:3": a cavity as people write it. */
+export const cavityName = (c: Pick<CavityUse, 'connector' | 'cavity'>): string =>
+  `${c.connector.connector.designator}:${c.cavity}`;
+
+/** Where a part's values come from, for evidence. */
+export function partSource(part: Part): string {
+  const record = `${part.kind} ${part.partNumber}`;
+  return part.catalogue
+    ? `${part.catalogue.name} ${part.catalogue.revision}, ${record}`
+    : `project, ${record}`;
+}
+
+/** An object of a finding in the words of the drawing: "X1", "X1:3", "W2", a part number. */
+export function refText(project: Project, ref: ObjectRef): string {
+  switch (ref.type) {
+    case 'cavity':
+      return `${byId(project.connectors).get(ref.id)?.designator ?? ref.id}:${ref.cavity ?? '?'}`;
+    case 'connector':
+      return byId(project.connectors).get(ref.id)?.designator ?? ref.id;
+    case 'mate': {
+      const mate = byId(project.mates).get(ref.id);
+      const name = (id: string | undefined): string =>
+        byId(project.connectors).get(id ?? '')?.designator ?? '?';
+      return `${name(mate?.a)}–${name(mate?.b)}`;
+    }
+    case 'wire':
+      return byId(project.wires).get(ref.id)?.designator ?? ref.id;
+    case 'splice':
+      return byId(project.splices).get(ref.id)?.designator ?? ref.id;
+    case 'equipment':
+      return byId(project.equipment).get(ref.id)?.designator ?? ref.id;
+    case 'segment':
+      return byId(project.segments).get(ref.id)?.designator ?? ref.id;
+    case 'signal':
+      return byId(project.signals).get(ref.id)?.name ?? ref.id;
+    case 'part':
+      return byId(project.parts).get(ref.id)?.partNumber ?? ref.id;
+    case 'contact':
+      return contactText(project, ref.id);
+    case 'project':
+      return project.titleBlock.title;
+  }
+}
+
+function contactText(project: Project, id: string): string {
+  for (const w of project.wires)
+    for (const end of w.ends)
+      if (end.at === 'cavity' && end.contact === id)
+        return `${byId(project.connectors).get(end.connector)?.designator ?? '?'}:${end.cavity}`;
+  return id;
+}
