@@ -7,6 +7,9 @@ const allowedInCore = (layer, others) => ({
   to: { path: '^core/', pathNot: `^core/(${[layer, ...others].join('|')})/` },
 });
 
+// Files of core/rules that are no rule.
+const ruleMachinery = '^core/rules/(index|rule|finding|finding-text|refs|check-harness)[.]ts$';
+
 module.exports = {
   forbidden: [
     {
@@ -19,10 +22,17 @@ module.exports = {
     {
       name: 'no-rule-to-rule',
       comment:
-        'A rule can be read, tested and deleted alone. Shared facts live in derive, calc or a folder below core/rules.',
+        'A rule can be read, tested and deleted alone. Shared facts live in derive, calc or the machinery of rules.',
       severity: 'error',
-      from: { path: '^core/rules/[^/]+[.]ts$', pathNot: '^core/rules/(index|rule)[.]ts$' },
-      to: { path: '^core/rules/[^/]+[.]ts$', pathNot: '^core/rules/rule[.]ts$' },
+      from: { path: '^core/rules/[^/]+[.]ts$', pathNot: ruleMachinery },
+      to: { path: '^core/rules/[^/]+[.]ts$', pathNot: ruleMachinery },
+    },
+    {
+      name: 'no-rule-from-machinery',
+      comment: 'What all rules stand on knows none of them; only the list does.',
+      severity: 'error',
+      from: { path: ruleMachinery, pathNot: '^core/rules/(index|check-harness)[.]ts$' },
+      to: { path: '^core/rules/[^/]+[.]ts$', pathNot: ruleMachinery },
     },
     {
       name: 'core-is-lowest',
