@@ -1,7 +1,7 @@
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { MatingHalf } from '../model/parts/part';
 
-/** Where a cavity sits on the mating face: column from the left, row from the top. */
+/** Where a cavity sits on the mating face: column from the left (halves in a shorter row), row from the top. */
 export interface CavityPlace {
   readonly cavity: string;
   readonly column: number;
@@ -19,7 +19,7 @@ export interface CavityLayout {
 
 /**
  * The places of cavities 1 to `ways`, seen on the mating face. Rows fill from the first; where the ways do not
- * divide by the rows the last row is the shorter one, as on a 9-way connector of 5 and 4.
+ * divide by the rows the last row is the shorter one and stands centred, as on a 9-way connector of 5 and 4.
  */
 export const cavityLayoutOf = memoByIdentity((half: MatingHalf): CavityLayout => {
   const rows = Math.min(half.rows ?? 1, half.ways);
@@ -31,7 +31,9 @@ export const cavityLayoutOf = memoByIdentity((half: MatingHalf): CavityLayout =>
     const zigZag = numbering === 'zig-zag';
     const row = zigZag ? i % rows : Math.floor(i / columns);
     const along = zigZag ? Math.floor(i / rows) : i % columns;
-    const column = numbering === 'loop' && row % 2 === 1 ? columns - 1 - along : along;
+    const inRow = zigZag ? Math.ceil((half.ways - row) / rows) : Math.min(columns, half.ways - row * columns);
+    const backwards = numbering === 'loop' && row % 2 === 1;
+    const column = (columns - inRow) / 2 + (backwards ? inRow - 1 - along : along);
     places.push({
       cavity: String(i + 1),
       column: corner.endsWith('right') ? columns - 1 - column : column,

@@ -2,6 +2,7 @@ import { byId } from '../base/by-id';
 import type { Connector, Contact, Mate, CavityEntry } from '../model/connector';
 import type { Signal } from '../model/electrical';
 import type { Equipment } from '../model/equipment';
+import type { WireSealPart } from '../model/parts/accessories';
 import type { ContactPart } from '../model/parts/contact';
 import type { MatingHalf, Part } from '../model/parts/part';
 import type { Conductor } from '../model/parts/wire';
@@ -25,6 +26,8 @@ export interface ResolvedEnd {
   readonly connector: ResolvedConnector | undefined;
   readonly contact: Contact | undefined;
   readonly contactPart: ContactPart | undefined;
+  /** The seal on the wire, where the end names one. */
+  readonly seal: WireSealPart | undefined;
   readonly splice: Splice | undefined;
   readonly node: string | undefined;
 }

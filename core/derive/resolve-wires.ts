@@ -72,6 +72,7 @@ function resolveEnd(end: WireEnd, look: WireLookups, previous: ResolvedEnd | und
     connector,
     contact,
     contactPart: contact && partOfKind(look.parts.get(contact.part), 'contact'),
+    seal: end.at === 'cavity' && end.seal ? partOfKind(look.parts.get(end.seal), 'wire-seal') : undefined,
     splice,
     node: connector?.connector.node ?? splice?.node ?? (end.at === 'free' ? end.node : undefined),
   });

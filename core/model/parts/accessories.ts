@@ -41,6 +41,7 @@ export const WireSealPart = z.strictObject({
   odMinMm: positive.optional(),
   odMaxMm: positive.optional(),
 });
+export type WireSealPart = z.infer<typeof WireSealPart>;
 
 export const SecondaryLockPart = z.strictObject({ ...partFields, kind: z.literal('secondary-lock') });
 
