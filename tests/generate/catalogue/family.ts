@@ -1,0 +1,53 @@
+import type { HousingPart } from '@latchwork/core/model/parts/housing';
+import type { Numbering } from '@latchwork/core/model/parts/mating-half';
+
+export interface Arrangement {
+  readonly ways: number;
+  readonly rows: number;
+}
+
+/** What the halves of one connector family share. All values are invented. */
+export interface Family {
+  readonly code: string;
+  readonly name: string;
+  readonly pitchMm: number;
+  readonly rowPitchMm: number;
+  readonly arrangements: readonly Arrangement[];
+  readonly keys: readonly string[];
+  readonly numbering: Numbering;
+  readonly latchSide: 'top' | 'both';
+  readonly voltageMaxV: number;
+  readonly temperatureMaxC: number;
+  readonly cycles: number;
+  /** Current per contact with one way loaded, at 30 degrees C. */
+  readonly currentA: number;
+  readonly areaMm2: number;
+  readonly forcePerWayN: number;
+  readonly wireOdMaxMm: number;
+  readonly datumMm: number;
+  readonly contactOrientations: 1 | 2;
+  readonly sealed: boolean;
+  readonly panelMm: readonly [number, number];
+  readonly tailSectionMm: number;
+  readonly price: number;
+}
+
+export const ways2 = (n: number): string => String(n).padStart(2, '0');
+
+/** Rows and columns of an arrangement. */
+export const columnsOf = (a: Arrangement): number => Math.ceil(a.ways / a.rows);
+
+/** Less current per contact the more of them are loaded; one and all ways, and six where there are more. */
+export function ratingsOf(family: Family, a: Arrangement): NonNullable<HousingPart['currentRatings']> {
+  const steps = [...new Set([1, Math.min(6, a.ways), a.ways])];
+  return steps.map((loadedWays) => ({
+    currentA: Math.round(family.currentA * (loadedWays === 1 ? 1 : loadedWays <= 6 ? 0.8 : 0.6) * 10) / 10,
+    loadedWays,
+    areaMm2: family.areaMm2,
+    ambientC: 30,
+  }));
+}
+
+const KEY_COLOURS: Readonly<Record<string, string>> = { A: 'natural', B: 'black', C: 'blue' };
+
+export const keyText = (key: string): string => `key ${key}, ${KEY_COLOURS[key] ?? 'grey'}`;
