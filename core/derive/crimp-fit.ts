@@ -10,6 +10,9 @@ export function metalAreaMm2(conductor: Conductor): number | undefined {
   return conductor.areaMm2 ?? (conductor.stranding && strandAreaMm2(conductor.stranding));
 }
 
+const areaLabel = (conductor: Conductor | undefined): string =>
+  conductor?.areaMm2 === undefined ? 'metal area, sum of the strands' : 'metal area';
+
 /**
  * The metal in the barrel is within the contact's range, ends included. Areas decide where the contact states a
  * range and every wire its area; else, for a single wire, the designations, if both are of the same system. A gauge
@@ -24,7 +27,7 @@ export function conductorFit(contact: ContactPart, conductors: readonly Conducto
   const { areaMinMm2, areaMaxMm2, sizeMin, sizeMax } = contact;
   const areaFacts: FitFact[] = [
     ...areas.flatMap((a, wire) =>
-      a === undefined ? [] : [{ ...wireFact(wire, 'metal area', rounded(a)), unit: 'mm2' }],
+      a === undefined ? [] : [{ ...wireFact(wire, areaLabel(conductors[wire]), rounded(a)), unit: 'mm2' }],
     ),
     ...bandFacts('conductor area', areaMinMm2, areaMaxMm2, 'mm2'),
   ];

@@ -1,4 +1,5 @@
 import type { CavityUse, ConnectorUse, ResolvedConnector, ResolvedWire } from '../derive/harness';
+import type { Contact } from '../model/connector';
 import type { Part } from '../model/parts/part';
 import { byId } from '../base/by-id';
 import type { Project } from '../model/project';
@@ -16,6 +17,8 @@ export const cavityRef = (c: Pick<CavityUse, 'connector' | 'cavity'>): ObjectRef
 });
 
 export const wireRef = (w: ResolvedWire): ObjectRef => ({ type: 'wire', id: w.wire.id });
+
+export const contactRef = (contact: Contact): ObjectRef => ({ type: 'contact', id: contact.id });
 
 export const partRef = (part: Part): ObjectRef => ({ type: 'part', id: part.id });
 
@@ -46,12 +49,22 @@ export function refText(project: Project, ref: ObjectRef): string {
     }
     case 'wire':
       return byId(project.wires).get(ref.id)?.designator ?? ref.id;
+    case 'cable':
+      return byId(project.cables).get(ref.id)?.designator ?? ref.id;
+    case 'group':
+      return byId(project.groups).get(ref.id)?.designator ?? ref.id;
     case 'splice':
       return byId(project.splices).get(ref.id)?.designator ?? ref.id;
+    case 'fuse':
+      return byId(project.fuses).get(ref.id)?.designator ?? ref.id;
     case 'equipment':
       return byId(project.equipment).get(ref.id)?.designator ?? ref.id;
+    case 'node':
+      return byId(project.nodes).get(ref.id)?.designator ?? ref.id;
     case 'segment':
       return byId(project.segments).get(ref.id)?.designator ?? ref.id;
+    case 'covering':
+      return byId(project.coverings).get(ref.id)?.designator ?? ref.id;
     case 'signal':
       return byId(project.signals).get(ref.id)?.name ?? ref.id;
     case 'part':
@@ -68,5 +81,7 @@ function contactText(project: Project, id: string): string {
     for (const end of w.ends)
       if (end.at === 'cavity' && end.contact === id)
         return `${byId(project.connectors).get(end.connector)?.designator ?? '?'}:${end.cavity}`;
+  for (const c of project.connectors)
+    for (const e of c.cavities) if (e.contact === id) return `${c.designator}:${e.cavity}`;
   return id;
 }
