@@ -1,0 +1,65 @@
+import { byId } from '../../base/by-id';
+import type { Harness } from '../../derive/harness';
+import type { Label } from '../../model/topology';
+import type { ObjectRef } from '../../rules/finding';
+import { coveringRunMm } from './covering-length';
+import type { PartLines } from './part-lines';
+
+/** What lies on the way and marks it: splices, coverings, ties, labels, fuses. */
+export function countRoute(harness: Harness, lines: PartLines): void {
+  const { project, parts } = harness;
+  const pieces = { colour: null, supply: 'harness', unit: 'pcs' } as const;
+  const part = (id: string | undefined) => (id === undefined ? undefined : parts.get(id));
+  const segments = byId(project.segments);
+  const segmentAt = (id: string): { designator: string; object: ObjectRef } => ({
+    designator: segments.get(id)?.designator ?? id,
+    object: { type: 'segment', id },
+  });
+
+  for (const s of project.splices)
+    lines.add(
+      { ...pieces, kind: 'splice', part: part(s.part) },
+      { amount: 1, designator: s.designator, object: { type: 'splice', id: s.id } },
+    );
+  for (const c of project.coverings) {
+    const record = part(c.part);
+    const runMm = coveringRunMm(harness, c);
+    const takeUp = record?.kind === 'covering' ? (record.takeUp ?? 0) : 0;
+    const at = segmentAt(c.from.segment);
+    lines.add(
+      { kind: 'covering', part: record, colour: null, supply: 'harness', unit: 'm' },
+      {
+        amount: runMm === undefined ? undefined : runMm * (1 + takeUp),
+        ...at,
+        designator: c.designator ?? at.designator,
+        remark:
+          record?.kind === 'covering' && record.form === 'tape'
+            ? 'length of the run; the tape itself depends on bundle diameter and overlap'
+            : undefined,
+      },
+    );
+  }
+  for (const t of project.ties)
+    lines.add({ ...pieces, kind: 'tie', part: part(t.part) }, { amount: 1, ...segmentAt(t.station.segment) });
+  for (const l of project.labels)
+    lines.add({ ...pieces, kind: 'label', part: part(l.part) }, { amount: 1, ...carrierOf(harness, l) });
+  for (const f of project.fuses)
+    lines.add(
+      { ...pieces, kind: 'fuse', part: part(f.part) },
+      { amount: 1, designator: f.designator, object: { type: 'wire', id: f.wire } },
+    );
+
+  function carrierOf({ project: p }: Harness, label: Label): { designator: string; object: ObjectRef } {
+    const on = label.on;
+    if (on.at === 'station') return segmentAt(on.station.segment);
+    if (on.at === 'connector')
+      return {
+        designator: byId(p.connectors).get(on.connector)?.designator ?? on.connector,
+        object: { type: 'connector', id: on.connector },
+      };
+    return {
+      designator: byId(p.wires).get(on.wire)?.designator ?? on.wire,
+      object: { type: 'wire', id: on.wire },
+    };
+  }
+}
