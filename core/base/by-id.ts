@@ -12,3 +12,8 @@ const indexOf = memoByIdentity((list: readonly WithId[]): ReadonlyMap<string, Wi
 export function byId<T extends WithId>(list: readonly T[]): ReadonlyMap<string, T> {
   return indexOf(list) as ReadonlyMap<string, T>;
 }
+
+/** Place of each id in its array, built once per array. */
+export const positionsOf = memoByIdentity(
+  (list: readonly WithId[]): ReadonlyMap<string, number> => new Map(list.map((item, i) => [item.id, i])),
+);

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { CavityEntry } from '../model/connector';
+import { Id } from '../model/ids';
+import { Part } from '../model/parts/part';
+import { command } from './command';
+import { clearState, entryOf, isWired, refusePlace } from './shared/cavities';
+import { draftObject, objectIn, removeObjects } from './shared/draft-object';
+import { embedPart } from './shared/embed-part';
+
+/** Declares what an unwired cavity is meant to be. Null takes the declaration back. */
+export const cavitySetState = command({
+  id: 'cavity.set-state',
+  label: 'Set cavity state',
+  args: z.strictObject({
+    connector: Id,
+    cavities: z.array(z.string()),
+    state: CavityEntry.shape.state.unwrap().nullable(),
+    part: Part.optional(),
+  }),
+  refuse(project, { connector, cavities, state, part }) {
+    for (const cavity of cavities) {
+      // A state on a cavity that does not exist can still be taken back.
+      const wrong = state === null ? null : refusePlace(project, connector, cavity);
+      if (wrong) return wrong;
+      if (state !== null && isWired(project, connector, cavity))
+        return `A wire ends in ${objectIn(project, 'connectors', connector)?.designator}:${cavity}; take it out first.`;
+    }
+    if (state === 'spare-contact' && part?.kind !== 'contact') return 'A spare contact needs a contact part.';
+    if (state === 'plugged' && part && part.kind !== 'cavity-plug')
+      return `${part.partNumber} is no cavity plug.`;
+    return null;
+  },
+  run(draft, { connector: id, cavities, state, part }, { newId }, project) {
+    const connector = draftObject(draft, project, 'connectors', id);
+    const before = objectIn(project, 'connectors', id)?.cavities ?? [];
+    const loose = new Set(
+      before.flatMap((e) => (cavities.includes(e.cavity) && e.contact ? [e.contact] : [])),
+    );
+    removeObjects(draft, project, 'contacts', loose);
+    for (const cavity of cavities) {
+      clearState(connector, cavity);
+      if (state === null) continue;
+      const entry = entryOf(connector, cavity);
+      entry.state = state;
+      if (!part) continue;
+      const partId = embedPart(draft, project, part);
+      if (state === 'plugged') entry.plug = partId;
+      if (state === 'spare-contact') {
+        const contact = { id: newId(), part: partId };
+        draft.contacts.push(contact);
+        entry.contact = contact.id;
+      }
+    }
+  },
+});

@@ -1,0 +1,98 @@
+import { cableAdd } from './cable-add';
+import { cavitySetSignal } from './cavity-set-signal';
+import { cavitySetState } from './cavity-set-state';
+import { connectorAddAccessory } from './connector-add-accessory';
+import { connectorEdit } from './connector-edit';
+import { connectorFitLock } from './connector-fit-lock';
+import { connectorPlace } from './connector-place';
+import { connectorRemoveAccessory } from './connector-remove-accessory';
+import { connectorSetPart } from './connector-set-part';
+import { contactFit } from './contact-fit';
+import { contactSet } from './contact-set';
+import { contactShare } from './contact-share';
+import { coveringAdd } from './covering-add';
+import { coveringEdit } from './covering-edit';
+import { decisionAdd } from './decision-add';
+import { equipmentAdd } from './equipment-add';
+import { equipmentEdit } from './equipment-edit';
+import { fuseAdd } from './fuse-add';
+import { groupAdd } from './group-add';
+import { groupEdit } from './group-edit';
+import { labelAdd } from './label-add';
+import { labelEdit } from './label-edit';
+import { mateAdd } from './mate-add';
+import { mateSetMap } from './mate-set-map';
+import { nodeAdd } from './node-add';
+import { nodeEdit } from './node-edit';
+import { objectsAlign } from './objects-align';
+import { objectsMove } from './objects-move';
+import { objectsPaste } from './objects-paste';
+import { objectsRemove } from './objects-remove';
+import { partEmbed } from './part-embed';
+import { projectAddRevision } from './project-add-revision';
+import { projectEdit } from './project-edit';
+import { projectEditTitleBlock } from './project-edit-title-block';
+import { projectSetLimit } from './project-set-limit';
+import { segmentAdd } from './segment-add';
+import { segmentEdit } from './segment-edit';
+import { signalAdd } from './signal-add';
+import { signalEdit } from './signal-edit';
+import { spliceAdd } from './splice-add';
+import { spliceEdit } from './splice-edit';
+import { tieAdd } from './tie-add';
+import { wireAdd } from './wire-add';
+import { wireEdit } from './wire-edit';
+import { wireMoveEnd } from './wire-move-end';
+import { wireSetPart } from './wire-set-part';
+import { wireSetStripLength } from './wire-set-strip-length';
+
+/** Everything a user can do to a project. */
+export const COMMANDS = [
+  cableAdd,
+  cavitySetSignal,
+  cavitySetState,
+  connectorAddAccessory,
+  connectorEdit,
+  connectorFitLock,
+  connectorPlace,
+  connectorRemoveAccessory,
+  connectorSetPart,
+  contactFit,
+  contactSet,
+  contactShare,
+  coveringAdd,
+  coveringEdit,
+  decisionAdd,
+  equipmentAdd,
+  equipmentEdit,
+  fuseAdd,
+  groupAdd,
+  groupEdit,
+  labelAdd,
+  labelEdit,
+  mateAdd,
+  mateSetMap,
+  nodeAdd,
+  nodeEdit,
+  objectsAlign,
+  objectsMove,
+  objectsPaste,
+  objectsRemove,
+  partEmbed,
+  projectAddRevision,
+  projectEdit,
+  projectEditTitleBlock,
+  projectSetLimit,
+  segmentAdd,
+  segmentEdit,
+  signalAdd,
+  signalEdit,
+  spliceAdd,
+  spliceEdit,
+  tieAdd,
+  wireAdd,
+  wireEdit,
+  wireMoveEnd,
+  wireSetPart,
+  wireSetStripLength,
+] as const;

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { matingObstacles } from '../derive/mating';
+import { Id } from '../model/ids';
+import { command } from './command';
+import { missing, objectIn } from './shared/draft-object';
+import { halfAt } from './shared/wire-target';
+
+/**
+ * Plugs two connectors together. What cannot mate is refused with the reasons, unless the user insists: then it is
+ * kept, and the rules show it. Fields that are not known do not refuse.
+ */
+export const mateAdd = command({
+  id: 'mate.add',
+  label: 'Mate connectors',
+  args: z.strictObject({ a: Id, b: Id, insist: z.boolean().optional() }),
+  refuse(project, { a, b, insist }) {
+    const gone = missing(project, 'connectors', [a, b], 'connector');
+    if (gone) return gone;
+    if (a === b) return 'A connector cannot mate with itself.';
+    for (const id of [a, b]) {
+      const taken = project.mates.find((m) => m.a === id || m.b === id);
+      if (!taken) continue;
+      const other = objectIn(project, 'connectors', taken.a === id ? taken.b : taken.a);
+      return `${objectIn(project, 'connectors', id)?.designator} is mated with ${other?.designator} already.`;
+    }
+    const [left, right] = [halfAt(project, a), halfAt(project, b)];
+    if (insist || !left || !right) return null;
+    const { obstacles } = matingObstacles(left, right);
+    return obstacles.length ? `They cannot mate: ${obstacles.map((o) => o.text).join('; ')}.` : null;
+  },
+  run(draft, { a, b }, { newId }) {
+    draft.mates.push({ id: newId(), a, b });
+  },
+});

@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import { Revision } from '../model/title-block';
+import { command } from './command';
+
+export const projectAddRevision = command({
+  id: 'project.add-revision',
+  label: 'Add revision',
+  args: z.strictObject({ revision: Revision.omit({ id: true }) }),
+  refuse: (project, { revision }) =>
+    project.revisions.some((r) => r.revision === revision.revision)
+      ? `Revision ${revision.revision} exists already.`
+      : null,
+  run(draft, { revision }, { newId }) {
+    draft.revisions.push({ id: newId(), ...revision });
+  },
+});

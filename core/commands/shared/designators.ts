@@ -1,0 +1,38 @@
+import type { Project } from '../../model/project';
+
+/**
+ * Class letters: X, W, A, U, F after IEC 81346-2 (X connecting, W guiding, A assembly, U holding, F protecting;
+ * from memory); the others are ours.
+ */
+export const LETTERS = {
+  connectors: 'X',
+  wires: 'W',
+  cables: 'WC',
+  splices: 'XS',
+  groups: 'WG',
+  fuses: 'F',
+  nodes: 'N',
+  segments: 'S',
+  coverings: 'CV',
+  board: 'A',
+  device: 'A',
+  panel: 'U',
+} as const;
+
+type Named = { readonly designator?: string | undefined };
+
+/** The lowest number above all used ones: X1, X2, … Numbers are not given again after an object was removed from the middle. */
+export function nextDesignator(letter: string, ...used: readonly (readonly Named[])[]): string {
+  let top = 0;
+  for (const list of used)
+    for (const { designator } of list) {
+      if (!designator?.startsWith(letter)) continue;
+      const rest = designator.slice(letter.length);
+      if (/^\d+$/.test(rest)) top = Math.max(top, Number(rest));
+    }
+  return `${letter}${top + 1}`;
+}
+
+export const nextConnector = (project: Project): string =>
+  nextDesignator(LETTERS.connectors, project.connectors);
+export const nextWire = (project: Project): string => nextDesignator(LETTERS.wires, project.wires);

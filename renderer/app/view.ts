@@ -1,0 +1,54 @@
+import type { ObjectRef } from '@latchwork/core/rules/finding';
+
+/** The five pages in the order of the work. */
+export const PAGES = ['diagram', 'formboard', 'findings', 'parts-list', 'shop-papers'] as const;
+export type Page = (typeof PAGES)[number];
+
+export interface Camera {
+  /** Sheet millimetres at the top left corner of the canvas. */
+  readonly x: number;
+  readonly y: number;
+  /** Device-independent pixels per sheet millimetre. */
+  readonly pxPerMm: number;
+}
+
+/** What the user is looking at. Never part of the project, never undone. */
+export interface ViewState {
+  readonly page: Page;
+  readonly selection: ReadonlySet<string>;
+  readonly hover: ObjectRef | null;
+  /** Request to bring objects into view; the count tells a repeated request from the old one. */
+  readonly reveal: { readonly refs: readonly ObjectRef[]; readonly count: number } | null;
+  readonly diagramCamera: Camera | null;
+  readonly formboardCamera: Camera | null;
+  readonly snap: boolean;
+  readonly lengthUnit: 'mm' | 'in';
+  readonly theme: 'light' | 'dark' | 'system';
+}
+
+export const emptyView: ViewState = {
+  page: 'diagram',
+  selection: new Set(),
+  hover: null,
+  reveal: null,
+  diagramCamera: null,
+  formboardCamera: null,
+  snap: true,
+  lengthUnit: 'mm',
+  theme: 'system',
+};
+
+type Keep = 'never' | 'settings';
+
+/** Where each field is kept beyond the session; a new field does not compile until it says so. */
+export const keep = {
+  page: 'never',
+  selection: 'never',
+  hover: 'never',
+  reveal: 'never',
+  diagramCamera: 'never',
+  formboardCamera: 'never',
+  snap: 'settings',
+  lengthUnit: 'settings',
+  theme: 'settings',
+} as const satisfies Record<keyof ViewState, Keep>;
