@@ -1,16 +1,16 @@
 import type { z } from 'zod';
 import { ok, problem, type Result } from '../base/result';
+import { jsonStopsAt } from './json-stop';
 import type { Issue, OpenProblem } from './problem';
 
 /** Text to a JSON value, or the line and column at which it stops being JSON. */
 export function parseJson(text: string): Result<unknown, OpenProblem> {
+  const json = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
   try {
-    return ok(JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text));
+    return ok(JSON.parse(json));
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
-    const at = /position (\d+)/.exec(message);
-    const offset = at ? Number(at[1]) : text.length;
-    const before = text.slice(0, offset).split('\n');
+    const before = json.slice(0, jsonStopsAt(json)).split('\n');
     return problem({
       code: 'not-json',
       line: before.length,
