@@ -53,6 +53,10 @@ export interface AppActions {
   select(keys: Iterable<string>, add?: boolean): void;
   /** "Show me": selects the object, goes to the page that shows it, and asks the sheet to bring it into view. */
   reveal(refs: readonly ObjectRef[], page?: ViewState['page']): void;
+  /** Opens the working of a finding on the Findings page: for a click on a badge. */
+  showFinding(key: string): void;
+  /** Asks the inspector to put the focus into a field of what is selected. */
+  focusField(name: string): void;
   dismissRefusal(): void;
 }
 
@@ -124,7 +128,14 @@ export function createAppStore(options: StoreOptions = {}) {
           harness,
           check: checkHarness(harness, RULES),
           document: { ...newDocument(newId()), ...document },
-          view: { ...get().view, selection: new Set(), hover: null, reveal: null },
+          view: {
+            ...get().view,
+            selection: new Set(),
+            hover: null,
+            reveal: null,
+            placing: null,
+            finding: null,
+          },
           refusal: null,
         });
       },
@@ -144,6 +155,9 @@ export function createAppStore(options: StoreOptions = {}) {
         const count = (get().view.reveal?.count ?? 0) + 1;
         set({ view: { ...get().view, page, selection, reveal: { refs, count } } });
       },
+      showFinding: (key) => set({ view: { ...get().view, page: 'findings', finding: key } }),
+      focusField: (name) =>
+        set({ view: { ...get().view, field: { name, count: (get().view.field?.count ?? 0) + 1 } } }),
       dismissRefusal: () => set({ refusal: null }),
     };
   });

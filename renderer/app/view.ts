@@ -22,6 +22,14 @@ export interface ViewState {
   readonly diagramCamera: Camera | null;
   readonly formboardCamera: Camera | null;
   readonly snap: boolean;
+  /** Part that the next click on the sheet places (id in the project's parts or the catalogue); Escape clears it. */
+  readonly placing: string | null;
+  /** Key of the finding whose working is open. */
+  readonly finding: string | null;
+  /** Request to put the focus into a field of the inspector, by the field's name in the model. */
+  readonly field: { readonly name: string; readonly count: number } | null;
+  /** Width or height of each panel in pixels; 0 is put away. */
+  readonly panelSizesPx: Readonly<Record<string, number>>;
   readonly lengthUnit: 'mm' | 'in';
   readonly theme: 'light' | 'dark' | 'system';
 }
@@ -34,6 +42,10 @@ export const emptyView: ViewState = {
   diagramCamera: null,
   formboardCamera: null,
   snap: true,
+  placing: null,
+  finding: null,
+  field: null,
+  panelSizesPx: {},
   lengthUnit: 'mm',
   theme: 'system',
 };
@@ -48,7 +60,11 @@ export const keep = {
   reveal: 'never',
   diagramCamera: 'never',
   formboardCamera: 'never',
-  snap: 'settings',
+  snap: 'never',
+  placing: 'never',
+  finding: 'never',
+  field: 'never',
+  panelSizesPx: 'settings',
   lengthUnit: 'settings',
   theme: 'settings',
 } as const satisfies Record<keyof ViewState, Keep>;
