@@ -11,6 +11,7 @@ export function ensureChromium() {
   if (findChromium()) return true;
   if (process.platform === 'linux' && process.getuid?.() === 0 && !process.env.CHROMIUM_PATH) {
     console.log('Installing Chromium (apt-get) …');
+    /** @param {string[]} args */
     const apt = (...args) =>
       spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=120', ...args], { stdio: 'inherit' }).status === 0;
     if (apt('update') && apt('install', '-y', '--no-install-recommends', 'chromium') && findChromium())

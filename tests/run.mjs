@@ -12,7 +12,13 @@ import { countResults } from './count-results.mjs';
 
 const results = join(root, '.out', 'tests');
 
-/** Runs a tool of node_modules/.bin with Node, so that it works the same on every system. */
+/** @typedef {{ passed: number; failed: number }} Counts */
+
+/**
+ * Runs a tool of node_modules with Node, so that it works the same on every system.
+ * @param {string} script
+ * @param {string[]} args
+ */
 function tool(script, ...args) {
   const { status, error } = spawnSync(process.execPath, [join(root, 'node_modules', script), ...args], {
     cwd: root,
@@ -22,11 +28,13 @@ function tool(script, ...args) {
   return status === 0;
 }
 
+/** @param {string} script @param {string[]} args @returns {() => Counts} */
 const check =
   (script, ...args) =>
   () =>
     tool(script, ...args) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
+/** @param {string} name @param {string[]} projects @returns {() => Counts} */
 const vitest =
   (name, ...projects) =>
   () => {
@@ -45,21 +53,20 @@ const vitest =
     return countResults(file, ran);
   };
 
-const eslint = ['eslint/bin/eslint.js', '--config', 'tests/architecture/eslint.config.js', '.'];
-const depcruise = [
-  'dependency-cruiser/bin/dependency-cruise.mjs',
-  '--config',
-  'tests/architecture/dependency-cruiser.config.cjs',
-  'core',
-  'renderer',
-  'electron',
-];
+const eslint = {
+  script: 'eslint/bin/eslint.js',
+  args: ['--config', 'tests/architecture/eslint.config.js', '.'],
+};
+const depcruise = {
+  script: 'dependency-cruiser/bin/dependency-cruise.mjs',
+  args: ['--config', 'tests/architecture/dependency-cruiser.config.cjs', 'core', 'renderer', 'electron'],
+};
 
 const staticSteps = {
   types: check('@typescript/native/bin/tsc', '-b'),
-  lint: check(...eslint),
+  lint: check(eslint.script, ...eslint.args),
   format: check('prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'),
-  imports: check(...depcruise),
+  imports: check(depcruise.script, ...depcruise.args),
 };
 
 const otherSteps = {
@@ -79,6 +86,7 @@ const otherSteps = {
 
 const argv = process.argv.slice(2);
 const only = argv.includes('--only') ? (argv[argv.indexOf('--only') + 1] ?? '').split(',') : null;
+/** @type {Record<string, () => Counts | Promise<Counts>>} */
 const all = argv.includes('--static') ? staticSteps : { ...staticSteps, ...otherSteps };
 const steps = Object.entries(all).filter(([name]) => !only || only.includes(name));
 
@@ -90,6 +98,7 @@ if (!ensureInstalled(root)) {
 mkdirSync(results, { recursive: true });
 
 const total = { passed: 0, failed: 0 };
+/** @type {string[]} */
 const lines = [];
 for (const [name, step] of steps) {
   console.log(`\n── ${name}`);

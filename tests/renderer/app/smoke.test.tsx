@@ -11,6 +11,7 @@ it('draws with react-konva in a real browser and sees core', async () => {
       </Layer>
     </Stage>,
   );
-  expect(screen.container.querySelector('canvas')?.width).toBeGreaterThan(0);
+  // react-konva builds its canvas a moment after React is done.
+  await expect.poll(() => screen.container.querySelector('canvas')?.width).toBeGreaterThan(0);
   expect(channels).toContain('app:info');
 });
