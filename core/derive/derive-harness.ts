@@ -108,7 +108,9 @@ function resolveWires(
   for (const [i, wire] of project.wires.entries()) {
     const guess = previous?.wires[i];
     const was = guess?.wire.id === wire.id ? guess : previous?.wireById.get(wire.id);
-    out.push(was && sameInputs && !changed?.has(wire.id) ? was : resolveWire(wire, look, was));
+    const untouched =
+      was && sameInputs && !changed?.has(wire.id) && was.group === look.groupOfWire.get(wire.id);
+    out.push(untouched ? was : resolveWire(wire, look, was));
   }
   return reuseList(previous?.wires, out);
 }
