@@ -1,0 +1,138 @@
+import { memoByIdentity } from '../base/memo-by-identity';
+import type { ConnectorUse, EndInCavity, Harness, Net } from '../derive/harness';
+import { colourText } from '../model/colour';
+import { tiny } from '../model/tiny';
+import { connectorRef, wireRef } from './refs';
+import type { Report, Rule } from './rule';
+
+/**
+ * Two wires of one colour that belong together, by their net or by their signal, may be exchanged without harm
+ * and are not reported. Nets go beyond one connector, so the rule is asked about the whole; what a connector says of itself is
+ * remembered.
+ */
+export const colourRepeat: Rule<'project'> = {
+  meta: {
+    id: 'colour-repeat',
+    revision: 1,
+    severity: 'minor',
+    summary: 'Within a connector a colour stands for one net.',
+    why: 'Wires of one colour are exchanged at the bench, and nobody sees it before the electrical test: the swap of two is the commonest fault of harnesses in a single colour.',
+    source:
+      'reports from practice; common practice: one colour or colour pair for each circuit of a connector',
+    message: '{{wires}} in {{connector}} are all {{colour}} and lead to different nets',
+    unknown: 'Whether the colours in {{connector}} tell its wires apart cannot be verified without {{needs}}',
+  },
+  scope: 'project',
+  check(harness, report) {
+    for (const use of harness.connectors) {
+      const colours = coloursOf(use);
+      if (colours.wires < 2) continue;
+      if (colours.without.length > 0) cannotTell(report, use, colours.without);
+      const faults = colours.repeated.filter((ends) => leadApart(harness, ends));
+      for (const ends of faults) repeated(report, use, ends);
+      if (faults.length === 0 && colours.without.length === 0) report.pass();
+    }
+  },
+  examples: () => ({
+    good: [
+      { name: 'red and black', project: tiny() },
+      {
+        name: 'one colour with different stripes',
+        project: tiny((t) => {
+          t.wire('W2').colour = { base: 'RD', stripes: ['BK'] };
+        }),
+      },
+      {
+        name: 'one colour for two wires of one signal',
+        project: tiny((t) => {
+          t.wire('W2').colour = { base: 'RD' };
+          t.wire('W2').signal = t.wire('W1').signal;
+        }),
+      },
+    ],
+    bad: [
+      {
+        name: 'two red wires',
+        project: tiny((t) => {
+          t.wire('W2').colour = { base: 'RD' };
+        }),
+        expect: ['X1', 'X2'],
+      },
+    ],
+    unknown: [
+      {
+        name: 'one wire without a colour',
+        project: tiny((t) => delete t.wire('W2').colour),
+        expect: ['X1', 'X2'],
+      },
+    ],
+  }),
+};
+
+interface Colours {
+  readonly wires: number;
+  readonly without: readonly EndInCavity[];
+  /** Wire ends in different cavities that have one colour, per colour. */
+  readonly repeated: readonly (readonly EndInCavity[])[];
+}
+
+const coloursOf = memoByIdentity((use: ConnectorUse): Colours => {
+  const byColour = new Map<string, EndInCavity[]>();
+  const without: EndInCavity[] = [];
+  let wires = 0;
+  for (const end of use.cavities.flatMap((c) => c.ends)) {
+    wires++;
+    const colour = colourOf(end);
+    if (!colour) without.push(end);
+    else byColour.set(colour, [...(byColour.get(colour) ?? []), end]);
+  }
+  return { wires, without, repeated: [...byColour.values()].filter((ends) => ends.length > 1) };
+});
+
+/** The wire's own colour, else that of its core in the cable. */
+function colourOf({ wire }: EndInCavity): string | undefined {
+  const core =
+    wire.part?.kind === 'cable' ? wire.part.cores.find((c) => c.name === wire.wire.core?.name) : undefined;
+  const colour = wire.wire.colour ?? core?.colour;
+  return colour && colourText(colour);
+}
+
+function leadApart(harness: Harness, ends: readonly EndInCavity[]): boolean {
+  const nets = netOfWire(harness.nets);
+  return new Set(ends.map((e) => e.wire.signal ?? nets.get(e.wire.wire.id))).size > 1;
+}
+
+const netOfWire = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, Net> => {
+  const out = new Map<string, Net>();
+  for (const net of nets) for (const w of net.wires) out.set(w.wire.id, net);
+  return out;
+});
+
+function repeated(report: Report, use: ConnectorUse, ends: readonly EndInCavity[]): void {
+  const colour = (ends[0] && colourOf(ends[0])) ?? '';
+  report.fail({
+    at: [connectorRef(use), ...ends.map((e) => wireRef(e.wire))],
+    data: {
+      connector: use.resolved.connector.designator,
+      wires: ends.map((e) => e.wire.wire.designator).join(', '),
+      colour,
+    },
+    evidence: ends.map((e) => ({
+      label: `colour of ${e.wire.wire.designator}`,
+      value: colour,
+      source: 'typed',
+    })),
+  });
+}
+
+function cannotTell(report: Report, use: ConnectorUse, ends: readonly EndInCavity[]): void {
+  report.cannotVerify({
+    at: [connectorRef(use)],
+    data: { connector: use.resolved.connector.designator },
+    needs: ends.map((e) => ({
+      what: `the colour of wire ${e.wire.wire.designator}`,
+      at: wireRef(e.wire),
+      field: 'colour',
+    })),
+  });
+}

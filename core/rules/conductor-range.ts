@@ -1,0 +1,98 @@
+import { conductorFit } from '../derive/contact-fit';
+import { conductorsOf, crimpsOf } from '../derive/crimps';
+import { tiny } from '../model/tiny';
+import type { Rule } from './rule';
+import { crimpNames, crimpRefs } from './shared/crimp-data';
+import { addPartLike } from './shared/example-parts';
+import { fitContact } from './shared/fit-contact';
+import { fitEvidence, fitNeeds, wirePartNeeds } from './shared/fit-words';
+
+export const conductorRange: Rule<'cavity'> = {
+  meta: {
+    id: 'conductor-range',
+    revision: 1,
+    severity: 'major',
+    summary: 'The metal in a crimp barrel is within the range that the contact takes.',
+    why: 'Too little metal leaves the barrel loose: the wire pulls out and the joint heats up. Too much cuts strands or leaves the barrel open, so that the contact does not enter the cavity.',
+    source:
+      'common practice (IEC 60352-2 states the range per barrel); the true metal area of this very wire decides, a gauge is never compared with mm2',
+    message: '{{wires}} in {{contact}} at {{cavity}}: {{measured}}, the contact takes {{limit}}',
+    unknown:
+      'Whether {{wires}} suits the barrel of {{contact}} at {{cavity}} cannot be verified without {{needs}}',
+  },
+  scope: 'cavity',
+  check(cavity, report) {
+    for (const crimp of crimpsOf(cavity)) {
+      if (crimp.ends.length === 0) continue;
+      const at = crimpRefs(cavity, crimp);
+      const data = crimpNames(cavity, crimp);
+      const conductors = conductorsOf(crimp);
+      if (!conductors) {
+        report.cannotVerify({ at, data, needs: wirePartNeeds(crimp.ends) });
+        continue;
+      }
+      const fit = conductorFit(crimp.part, conductors);
+      const between = { contact: crimp.part, ends: crimp.ends };
+      const evidence = fitEvidence(fit, between);
+      if (fit.verdict === 'fits') report.pass();
+      else if (fit.verdict === 'unknown')
+        report.cannotVerify({ at, data, evidence, needs: fitNeeds(fit, between) });
+      else
+        for (const { measured, limit } of fit.reasons)
+          report.fail({ at, data: { ...data, measured, limit }, evidence, fix: fitContact(cavity) });
+    }
+  },
+  examples: () => ({
+    good: [
+      { name: '22 AWG in a contact for 20 to 24 AWG', project: tiny() },
+      {
+        name: 'by gauge, where the contact states no areas',
+        project: tiny((t) => {
+          for (const number of ['C-SOCKET', 'C-PIN']) {
+            delete t.part('contact', number).areaMinMm2;
+            delete t.part('contact', number).areaMaxMm2;
+          }
+        }),
+      },
+    ],
+    bad: [
+      {
+        name: '26 AWG in a contact for 20 to 24 AWG',
+        project: tiny((t) => {
+          const range = { areaMinMm2: 0.08, areaMaxMm2: 0.17, insulationMinMm: 0.7, insulationMaxMm: 1.1 };
+          const sizes = {
+            sizeMin: { system: 'awg' as const, gauge: 28 },
+            sizeMax: { system: 'awg' as const, gauge: 26 },
+          };
+          addPartLike(t, 'contact', 'C-SOCKET', { partNumber: 'C-SOCKET-26', ...range, ...sizes });
+          addPartLike(t, 'contact', 'C-PIN', { partNumber: 'C-PIN-26', ...range, ...sizes });
+          t.wire('W1').part = t.part('wire', 'WIRE-26').id;
+        }),
+        expect: ['X1:1', 'X2:1'],
+      },
+    ],
+    unknown: [
+      {
+        name: 'a metric wire without its metal area in a contact known by gauge',
+        project: tiny((t) => {
+          for (const number of ['C-SOCKET', 'C-PIN']) {
+            delete t.part('contact', number).areaMinMm2;
+            delete t.part('contact', number).areaMaxMm2;
+          }
+          t.wire('W2').part = addPartLike(t, 'wire', 'WIRE-22', {
+            partNumber: 'WIRE-0.35',
+            size: { system: 'mm2', areaMm2: 0.35 },
+            areaMm2: undefined,
+            stranding: undefined,
+          });
+        }),
+        expect: ['X1:2', 'X2:2'],
+      },
+      {
+        name: 'a wire without a part',
+        project: tiny((t) => delete t.wire('W1').part),
+        expect: ['X1:1', 'X2:1'],
+      },
+    ],
+  }),
+};

@@ -1,0 +1,99 @@
+import { doubleCrimpFit } from '../derive/contact-fit';
+import { conductorsOf, crimpsOf } from '../derive/crimps';
+import { tiny, type TinyDraft } from '../model/tiny';
+import type { Rule } from './rule';
+import { crimpNames, crimpRefs } from './shared/crimp-data';
+import { addPartLike } from './shared/example-parts';
+import { fitContact } from './shared/fit-contact';
+import { fitEvidence, fitNeeds, wirePartNeeds } from './shared/fit-words';
+
+/** Says whether wires may share a crimp at all; whether their metal fits the barrel is `conductor-range`. */
+export const doubleCrimp: Rule<'cavity'> = {
+  meta: {
+    id: 'double-crimp',
+    revision: 1,
+    severity: 'major',
+    summary: 'Wires share a contact only as a pair of sizes that its maker approves.',
+    why: 'Two wires do not settle in a barrel like one of the same area: one may carry the press while the other stays loose, and pulls out later.',
+    source:
+      'NASA-STD-8739.4 on several conductors in one crimp: combinations approved one by one; common practice',
+    message: '{{contact}} at {{cavity}} holds {{measured}} ({{wires}}); approved in one crimp: {{limit}}',
+    unknown: 'Whether {{wires}} may share {{contact}} at {{cavity}} cannot be verified without {{needs}}',
+  },
+  scope: 'cavity',
+  check(cavity, report) {
+    for (const crimp of crimpsOf(cavity)) {
+      if (crimp.ends.length < 2) continue;
+      const at = crimpRefs(cavity, crimp);
+      const data = crimpNames(cavity, crimp);
+      const conductors = conductorsOf(crimp);
+      if (!conductors) {
+        report.cannotVerify({ at, data, needs: wirePartNeeds(crimp.ends) });
+        continue;
+      }
+      const fit = doubleCrimpFit(crimp.part, conductors);
+      const between = { contact: crimp.part, ends: crimp.ends };
+      const evidence = fitEvidence(fit, between);
+      if (fit.verdict === 'fits') report.pass();
+      else if (fit.verdict === 'unknown')
+        report.cannotVerify({ at, data, evidence, needs: fitNeeds(fit, between) });
+      else
+        for (const { measured, limit } of fit.reasons)
+          report.fail({ at, data: { ...data, measured, limit }, evidence, fix: fitContact(cavity) });
+    }
+  },
+  examples: () => ({
+    good: [
+      { name: 'one wire in every contact', project: tiny() },
+      {
+        name: 'an approved pair',
+        project: tiny((t) => {
+          shareAtX1(t);
+          t.part('contact', 'C-SOCKET').doubleCrimps = [APPROVED];
+        }),
+      },
+    ],
+    bad: [
+      {
+        name: 'two wires in a contact that is approved for none',
+        project: tiny((t) => {
+          shareAtX1(t);
+          addPartLike(t, 'contact', 'C-SOCKET', {
+            partNumber: 'C-SOCKET-PAIR',
+            doubleCrimps: [APPROVED],
+          });
+        }),
+        expect: ['X1:1'],
+      },
+    ],
+    unknown: [
+      {
+        name: 'the contact does not state which pairs are approved',
+        project: tiny((t) => {
+          shareAtX1(t);
+          delete t.part('contact', 'C-SOCKET').doubleCrimps;
+        }),
+        expect: ['X1:1'],
+      },
+    ],
+  }),
+};
+
+const APPROVED: [{ system: 'awg'; gauge: number }, { system: 'awg'; gauge: number }] = [
+  { system: 'awg', gauge: 26 },
+  { system: 'awg', gauge: 22 },
+];
+
+/** A second, thinner wire in the crimp of W1 at X1:1. */
+function shareAtX1(t: TinyDraft): void {
+  const [from] = t.wire('W1').ends;
+  t.project.wires.push({
+    id: t.newId(),
+    designator: 'W3',
+    part: t.part('wire', 'WIRE-26').id,
+    colour: { base: 'BU' },
+    signal: t.wire('W1').signal,
+    ends: [{ ...from }, { at: 'free', position: { x: 60, y: 40 } }],
+    lengthMm: 200,
+  });
+}
