@@ -151,7 +151,7 @@ function reportUnknown(
   report.cannotVerify({
     at: [connectorRef(use)],
     data: { where: connector.designator },
-    needs: [partNeed(part, 'sealed', 'whether the housing is sealed')],
+    needs: [partNeed(part, 'sealed', 'sealing (yes or no)')],
     evidence: fact(
       'open cavities',
       cavityList(open.map((c) => c.cavity)),

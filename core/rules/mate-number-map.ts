@@ -22,7 +22,7 @@ export const mateNumberMap: Rule<'mate'> = {
       'Two halves face each other like a mirror, and makers count rows in different ways. Who takes equal numbers for ' +
       'granted wires the supply to the far end of the row.',
     source: 'common practice: numbers are compared on the mating faces, and both stand on the drawing',
-    message: 'Between {{a}} and {{b}} {{problem}}',
+    message: '{{a}} with {{b}}: {{problem}}',
     unknown: 'Which cavities of {{a}} and {{b}} meet cannot be verified; not stated: {{needs}}',
   },
   scope: 'mate',
@@ -41,7 +41,7 @@ export const mateNumberMap: Rule<'mate'> = {
       });
     const problems = declared
       ? declaredProblems(mate.map, faces, sides)
-      : [...leftOut(faces, faces, sides), ...differing(faces, sides)];
+      : [...leftOut(faces, faces, sides), ...differing(faces)];
     if (problems.length === 0) return report.pass();
     report.fail({
       at: sides.at,
@@ -158,7 +158,7 @@ function declaredProblems(map: MateMap, faces: MateMap, sides: MateSides): strin
   const against = map.pairs.filter((p) => faces.fromA.has(p.a) && faces.fromA.get(p.a) !== p.b);
   if (against.length > 0)
     problems.push(
-      `the map says that ${pairList(against)} meet, the faces say ${pairList(
+      `the map says ${pairList(against)}, the faces say ${pairList(
         against.map((p) => ({ a: p.a, b: faces.fromA.get(p.a) ?? '' })),
       )}`,
     );
@@ -187,12 +187,10 @@ function leftOut(map: MateMap, faces: MateMap, { a, b, names }: MateSides): stri
 
 type Partners = ReadonlyMap<string, string>;
 
-function differing(faces: MateMap, { names }: MateSides): string[] {
+function differing(faces: MateMap): string[] {
   const other = faces.pairs.filter((p) => p.a !== p.b);
   return other.length > 0
-    ? [
-        `cavities of different numbers meet and no map is declared: ${pairList(other)} (${names.a} with ${names.b})`,
-      ]
+    ? [`cavities of different numbers meet and no map is declared: ${pairList(other)}`]
     : [];
 }
 

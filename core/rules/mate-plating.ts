@@ -24,7 +24,7 @@ export const matePlating: Rule<'mate'> = {
       'and the contact drops out after months.',
     source:
       'Chudnovsky, "Detrimental processes and aging of plating", CRC Press (tin on gold); other pairs common practice',
-    message: '{{a}}:{{cavities}} ({{finishA}}) meets {{finishB}} contacts of {{b}}',
+    message: 'Contacts of {{a}}:{{cavities}} ({{finishA}}) meet contacts of {{b}} ({{finishB}})',
     unknown: 'Whether the finishes of {{a}} and {{b}} agree cannot be verified; not stated: {{needs}}',
   },
   scope: 'mate',

@@ -34,6 +34,7 @@ export const PanelFit = z.strictObject({
     .optional(),
   insertFrom: z.enum(['front', 'rear']).optional(),
 });
+export type PanelFit = z.infer<typeof PanelFit>;
 
 /** What a housing and a header have in common: one half of a mating pair. */
 export const matingHalfFields = {
