@@ -133,7 +133,11 @@ export type Response<C extends Channel> = z.infer<(typeof contract)[C]['response
 /** A host answers all of them: a missing handler does not compile. */
 export type Handlers = { [C in Channel]: (request: Request<C>) => Promise<Response<C>> };
 
-/** The one object that the window sees. Electron's preload provides it; in the browser host the window makes its own. */
+/**
+ * The one object that the window sees. Electron's preload provides it as `window.latchwork`. In the browser host the
+ * window makes its own: POST `/rpc/<channel>` with the request as JSON and the header `x-latchwork-token`, which stands
+ * in the address as `#token=…`. Status 200 carries the answer; any other carries `{ error }` and means a fault of ours.
+ */
 export interface RawBridge {
   invoke(channel: Channel, request: unknown): Promise<unknown>;
 }

@@ -1,15 +1,23 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-/** A browser window without address bar, on a profile of its own so that nothing of the user's browsing takes part. */
-export function openAppWindow(browser: string, address: string, dataFolder: string): ChildProcess {
-  return spawn(browser, appWindowArguments(address, dataFolder, isRoot()), { stdio: 'ignore' });
+/**
+ * A browser window without address bar. Its profile is new each time: nothing of the user's browsing takes part,
+ * and no running browser takes the window over, so that the process ends when the window is closed.
+ */
+export function openAppWindow(browser: string, address: string): ChildProcess {
+  const profile = mkdtempSync(join(tmpdir(), 'latchwork-window-'));
+  const remove = () => rmSync(profile, { recursive: true, force: true, maxRetries: 3 });
+  const child = spawn(browser, appWindowArguments(address, profile, isRoot()), { stdio: 'ignore' });
+  return child.once('exit', remove).once('error', remove);
 }
 
-export function appWindowArguments(address: string, dataFolder: string, root: boolean): string[] {
+export function appWindowArguments(address: string, profile: string, root: boolean): string[] {
   return [
     `--app=${address}`,
-    `--user-data-dir=${join(dataFolder, 'browser-window')}`,
+    `--user-data-dir=${profile}`,
     '--no-first-run',
     '--no-default-browser-check',
     '--disable-background-networking',

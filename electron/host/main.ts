@@ -50,7 +50,7 @@ async function main(argv: readonly string[]): Promise<void> {
   if (given.window && !browser)
     process.stdout.write('No Chromium was found: open the address in a browser.\n');
   if (browser)
-    openAppWindow(browser, host.address, places.dataFolder)
+    openAppWindow(browser, host.address)
       .once('error', () => process.stdout.write('The window did not open: open the address in a browser.\n'))
       .once('exit', () => void host.close());
 }

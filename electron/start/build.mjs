@@ -72,6 +72,7 @@ async function buildShells() {
     external: ['electron'],
     logLevel: 'warning',
   });
+  await esbuild.stop();
 }
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {

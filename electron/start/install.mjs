@@ -40,7 +40,10 @@ export function ensureInstalled(root) {
   const stdio = ['ignore', 2, 2];
   const npm = process.env.npm_execpath;
   const { status } = npm
-    ? spawnSync(process.execPath, [npm, 'ci', '--no-audit', '--no-fund'], { cwd: root, stdio })
-    : spawnSync('npm ci --no-audit --no-fund', { cwd: root, stdio, shell: true });
+    ? spawnSync(process.execPath, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+        cwd: root,
+        stdio,
+      })
+    : spawnSync('npm ci --no-audit --no-fund --loglevel=error', { cwd: root, stdio, shell: true });
   return status === 0;
 }

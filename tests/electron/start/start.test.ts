@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { chmodSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it, onTestFinished } from 'vitest';
@@ -53,6 +53,36 @@ describe('npm start', () => {
       });
       expect(stdout).toContain('Opening in Electron');
       expect(stdout).toContain(`started with: ${root} x.latchwork`);
+    },
+    60_000,
+  );
+});
+
+describe('the browser host with a window', () => {
+  it.runIf(process.platform !== 'win32')(
+    'ends when its window is closed',
+    () => {
+      const folder = tempFolder();
+      const browser = join(folder, 'browser');
+      writeFileSync(browser, '#!/bin/sh\necho "$@" > "$0.arguments"\n');
+      chmodSync(browser, 0o755);
+      const { status, stdout } = spawnSync(
+        process.execPath,
+        [script('start.mjs'), '--browser', '--data', folder],
+        {
+          env: { ...process.env, CHROMIUM_PATH: browser },
+          encoding: 'utf8',
+          timeout: 30_000,
+        },
+      );
+      expect(status).toBe(0);
+      const words = readFileSync(`${browser}.arguments`, 'utf8').trim().split(' ');
+      const address = /http:\S+/.exec(stdout)?.[0];
+      expect(words).toContain(`--app=${address}`);
+      const profile = words
+        .find((word) => word.startsWith('--user-data-dir='))!
+        .slice('--user-data-dir='.length);
+      expect(existsSync(profile)).toBe(false);
     },
     60_000,
   );
