@@ -9,8 +9,11 @@ export const cavitySetSignal = command({
   id: 'cavity.set-signal',
   label: 'Assign signal to position',
   args: z.strictObject({ connector: Id, cavity: z.string(), signal: Id.nullable() }),
+  // A signal on a position that does not exist can still be taken back.
   refuse: (project, { connector, cavity, signal }) =>
-    refusePlace(project, connector, cavity) ?? missing(project, 'signals', [signal ?? undefined], 'signal'),
+    signal === null
+      ? missing(project, 'connectors', [connector], 'connector')
+      : (refusePlace(project, connector, cavity) ?? missing(project, 'signals', [signal], 'signal')),
   run(draft, { connector: id, cavity, signal }, _context, project) {
     const connector = draftObject(draft, project, 'connectors', id);
     const entry = entryOf(connector, cavity);

@@ -1,13 +1,17 @@
 import { z } from 'zod';
 import { CavityEntry } from '../model/connector';
 import { Id } from '../model/ids';
-import { Part } from '../model/parts/part';
+import { Part, partOfKind } from '../model/parts/part';
+import type { Project } from '../model/project';
 import { command } from './command';
 import { clearState, entryOf, isWired, refusePlace } from './shared/cavities';
 import { draftObject, objectIn, removeObjects } from './shared/draft-object';
-import { embedPart } from './shared/embed-part';
+import { candidateParts, embedPart, partByNumber } from './shared/embed-part';
 
-/** Declares what an unwired cavity is meant to be. Null takes the declaration back. */
+/**
+ * Declares what an unwired cavity is meant to be. Null takes the declaration back. A plug that is not given is the one
+ * that the housing's record names.
+ */
 export const cavitySetState = command({
   id: 'cavity.set-state',
   label: 'Set cavity state',
@@ -17,7 +21,7 @@ export const cavitySetState = command({
     state: CavityEntry.shape.state.unwrap().nullable(),
     part: Part.optional(),
   }),
-  refuse(project, { connector, cavities, state, part }) {
+  refuse(project, { connector, cavities, state, part }, { catalogue }) {
     for (const cavity of cavities) {
       // A state on a cavity that does not exist can still be taken back.
       const wrong = state === null ? null : refusePlace(project, connector, cavity);
@@ -28,9 +32,13 @@ export const cavitySetState = command({
     if (state === 'spare-contact' && part?.kind !== 'contact') return 'A spare contact needs a contact part.';
     if (state === 'plugged' && part && part.kind !== 'cavity-plug')
       return `${part.partNumber} is no cavity plug.`;
-    return null;
+    const named = state === 'plugged' && !part ? plugNumber(project, connector) : undefined;
+    return named === undefined || plugOf(project, connector, catalogue)
+      ? null
+      : `${named} is neither in the project nor in a catalogue.`;
   },
-  run(draft, { connector: id, cavities, state, part }, { newId }, project) {
+  run(draft, { connector: id, cavities, state, part: given }, { newId, catalogue }, project) {
+    const part = given ?? (state === 'plugged' ? plugOf(project, id, catalogue) : undefined);
     const connector = draftObject(draft, project, 'connectors', id);
     const before = objectIn(project, 'connectors', id)?.cavities ?? [];
     const loose = new Set(
@@ -53,3 +61,15 @@ export const cavitySetState = command({
     }
   },
 });
+
+const housingOf = (project: Project, connector: string) =>
+  partOfKind(objectIn(project, 'parts', objectIn(project, 'connectors', connector)?.part ?? ''), 'housing');
+
+const plugNumber = (project: Project, connector: string): string | undefined =>
+  housingOf(project, connector)?.cavityPlug;
+
+function plugOf(project: Project, connector: string, catalogue: readonly Part[]): Part | undefined {
+  const housing = housingOf(project, connector);
+  const plug = partByNumber(candidateParts(project, catalogue), housing?.maker ?? '', housing?.cavityPlug);
+  return partOfKind(plug, 'cavity-plug');
+}

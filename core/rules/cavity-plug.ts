@@ -55,9 +55,18 @@ export const cavityPlug: Rule<'connector'> = {
         expect: ['X1', 'X1:1', 'X1:2'],
       },
       {
+        name: 'sealed, and the cavity left open',
+        project: tiny((t) => {
+          seal(t);
+          t.connector('X1').cavities = [{ cavity: '3', state: 'empty' }];
+        }),
+        expect: ['X1'],
+      },
+      {
         name: 'the plug of another housing',
         project: tiny((t) => {
           seal(t);
+          t.project.parts.push({ ...t.part('cavity-plug', 'PLUG'), id: t.newId(), partNumber: 'PLUG-L' });
           t.part('housing', 'H-SOCKET').cavityPlug = 'PLUG-L';
         }),
         expect: ['X1:3'],

@@ -139,9 +139,12 @@ function contradictionOf({ entry, ends, plug }: CavityUse): string | undefined {
   return undefined;
 }
 
-/** Takes declared state, plug and lone contact away; the wire, if there is one, stays. */
-const fixOf = (c: CavityUse): Fix => ({
-  label: `${c.ends.length > 0 ? 'Take back the declaration of' : 'Clear'} ${cavityName(c)}`,
-  command: 'cavity.set-state',
-  args: { connector: c.connector.connector.id, cavities: [c.cavity], state: null },
-});
+/** A wired cavity needs no declaration. An unwired one is cleared and says so. */
+function fixOf(c: CavityUse): Fix {
+  const wired = c.ends.length > 0;
+  const args = { connector: c.connector.connector.id, cavities: [c.cavity], state: wired ? null : 'empty' };
+  const label = wired
+    ? `Take back the declaration of ${cavityName(c)}`
+    : `Clear ${cavityName(c)} and declare it empty by intent`;
+  return { label, command: 'cavity.set-state', args };
+}

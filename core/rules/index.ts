@@ -1,3 +1,7 @@
+import { cavityPlug } from './cavity-plug';
+import { cavityShared } from './cavity-shared';
+import { cavityState } from './cavity-state';
+import { cavityUnknown } from './cavity-unknown';
 import { colourRepeat } from './colour-repeat';
 import { conductorRange } from './conductor-range';
 import { conductorSolid } from './conductor-solid';
@@ -8,14 +12,34 @@ import { designatorUnique } from './designator-unique';
 import { doubleCrimp } from './double-crimp';
 import { insulationRange } from './insulation-range';
 import { lengthMissing } from './length-missing';
+import { mateBodyForm } from './mate-body-form';
+import { mateContactKind } from './mate-contact-kind';
+import { mateInterface } from './mate-interface';
+import { mateKeying } from './mate-keying';
+import { mateMissing } from './mate-missing';
+import { mateNumberMap } from './mate-number-map';
+import { matePlating } from './mate-plating';
 import { netConflict } from './net-conflict';
 import { netEnds } from './net-ends';
+import { panelMount } from './panel-mount';
+import { panelThickness } from './panel-thickness';
 import { partUnknown } from './part-unknown';
 import type { AnyRule } from './rule';
+import { secondaryLock } from './secondary-lock';
+import { solderProcess } from './solder-process';
 import { stripLength } from './strip-length';
+import { tailLength } from './tail-length';
 
 /** The rule book, in the order in which it is read. */
 export const RULES: readonly AnyRule[] = [
+  // Mating
+  mateInterface,
+  mateBodyForm,
+  mateContactKind,
+  mateKeying,
+  mateNumberMap,
+  mateMissing,
+  matePlating,
   // Contacts and crimps
   contactMissing,
   contactKind,
@@ -25,6 +49,17 @@ export const RULES: readonly AnyRule[] = [
   doubleCrimp,
   conductorSolid,
   stripLength,
+  // Cavities
+  cavityUnknown,
+  cavityShared,
+  cavityState,
+  cavityPlug,
+  secondaryLock,
+  // Board and panel
+  solderProcess,
+  tailLength,
+  panelMount,
+  panelThickness,
   // Electrical
   netConflict,
   netEnds,

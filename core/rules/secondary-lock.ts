@@ -66,6 +66,8 @@ export const secondaryLock: Rule<'connector'> = {
       {
         name: 'the lock of another housing',
         project: tiny((t) => {
+          const lock = t.part('secondary-lock', 'LOCK');
+          t.project.parts.push({ ...lock, id: t.newId(), partNumber: 'LOCK-P' });
           t.part('housing', 'H-PIN').secondaryLock = 'LOCK-P';
         }),
         expect: ['X2'],

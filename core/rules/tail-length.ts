@@ -8,7 +8,15 @@ import { tiny, type TinyDraft } from '../model/tiny';
 import type { Need } from './finding';
 import { connectorRef } from './refs';
 import type { Rule, RuleContext } from './rule';
-import { equipmentNeed, equipmentSource, fact, limitFact, partFact, partNeed } from './shared/evidence';
+import {
+  equipmentNeed,
+  equipmentSource,
+  fact,
+  limitFact,
+  limitNeed,
+  partFact,
+  partNeed,
+} from './shared/evidence';
 
 const MIN = 'tail-protrusion-min';
 const MAX = 'tail-protrusion-max';
@@ -110,8 +118,7 @@ export const tailLength: Rule<'connector'> = {
 function needsOf(header: HeaderPart, board: Board, context: RuleContext): Need[] {
   const ofHeader = (field: 'termination' | 'tailLengthMm' | 'standOffMm', name: string): Need[] =>
     header[field] === undefined ? [partNeed(header, field, name)] : [];
-  const limit = (id: string): Need[] =>
-    context.limit(id) ? [] : [{ what: `limit ${id} in limit set ${context.limitSet.name}`, field: id }];
+  const limit = (id: string): Need[] => (context.limit(id) ? [] : [limitNeed(id, context.limitSet)]);
   return [
     ...ofHeader('termination', 'termination'),
     ...ofHeader('tailLengthMm', 'tail length'),

@@ -48,3 +48,10 @@ export const equipmentNeed = (equipment: Equipment, field: string, name: string)
   at: { type: 'equipment', id: equipment.id },
   field,
 });
+
+/** A limit that the project's set lacks. The set has no id of its own; it belongs to the project. */
+export const limitNeed = (id: string, set: LimitSet): Need => ({
+  what: `limit ${id} of limit set ${set.name}`,
+  at: { type: 'project', id: set.name },
+  field: `limitSet.${id}`,
+});
