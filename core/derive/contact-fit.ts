@@ -20,9 +20,9 @@ export function contactKindFit(
   const needs: FitNeed[] = [];
   if (housing.contactKind)
     facts.push({ of: 'housing', label: 'contacts it takes', value: housing.contactKind });
-  else needs.push({ of: 'housing', field: 'contactKind', what: 'the contact kind that the housing takes' });
+  else needs.push({ of: 'housing', field: 'contactKind', what: 'contact kind' });
   if (contact.contactKind) facts.push({ of: 'contact', label: 'contact kind', value: contact.contactKind });
-  else needs.push({ of: 'contact', field: 'contactKind', what: 'the kind of the contact' });
+  else needs.push({ of: 'contact', field: 'contactKind', what: 'contact kind' });
   if (!housing.contactKind || !contact.contactKind) return { verdict: 'unknown', facts, needs };
   if (housing.contactKind === contact.contactKind) return { verdict: 'fits', facts };
   const reason = { measured: contact.contactKind, limit: housing.contactKind };
@@ -38,10 +38,9 @@ export function contactSeriesFit(
   const facts: FitFact[] = [];
   const needs: FitNeed[] = [];
   if (accepted) facts.push({ of: 'housing', label: 'accepted series', value: accepted.join(', ') || 'none' });
-  else
-    needs.push({ of: 'housing', field: 'acceptedSeries', what: 'the contact series that the housing takes' });
+  else needs.push({ of: 'housing', field: 'acceptedSeries', what: 'accepted series' });
   if (contact.series) facts.push({ of: 'contact', label: 'series', value: contact.series });
-  else needs.push({ of: 'contact', field: 'series', what: 'the series of the contact' });
+  else needs.push({ of: 'contact', field: 'series', what: 'series' });
   if (!accepted || !contact.series) return { verdict: 'unknown', facts, needs };
   if (accepted.includes(contact.series)) return { verdict: 'fits', facts };
   const reason = { measured: contact.series, limit: accepted.join(', ') || 'none' };

@@ -52,11 +52,9 @@ export function conductorFit(contact: ContactPart, conductors: readonly Conducto
     return { verdict: 'does-not-fit', facts, reasons: [{ aspect: 'conductor', ...reason }] };
   }
   const needs: FitNeed[] = [
-    ...bandNeeds('area', 'Mm2', areaMinMm2, areaMaxMm2, 'conductor area that the contact takes'),
+    ...bandNeeds('area', 'Mm2', areaMinMm2, areaMaxMm2, 'conductor area'),
     ...areas.flatMap((a, wire) =>
-      a === undefined
-        ? [{ of: 'wire' as const, wire, field: 'areaMm2', what: 'the metal area of the wire' }]
-        : [],
+      a === undefined ? [{ of: 'wire' as const, wire, field: 'areaMm2', what: 'metal area' }] : [],
     ),
   ];
   return { verdict: 'unknown', facts: [...areaFacts, ...facts], needs };
@@ -82,15 +80,9 @@ export function insulationFit(contact: ContactPart, conductor: Conductor, wire =
     const reason = { measured, limit: bandText(min, max, 'mm') };
     return { verdict: 'does-not-fit', facts, reasons: [{ aspect: 'insulation', ...reason }] };
   }
-  const needs: FitNeed[] = bandNeeds(
-    'insulation',
-    'Mm',
-    min,
-    max,
-    'insulation diameter that the contact takes',
-  );
+  const needs: FitNeed[] = bandNeeds('insulation', 'Mm', min, max, 'insulation diameter');
   if (low === undefined || high === undefined)
-    needs.push({ of: 'wire', wire, field: 'odMm', what: 'the insulation diameter of the wire' });
+    needs.push({ of: 'wire', wire, field: 'odMm', what: 'insulation diameter' });
   return { verdict: 'unknown', facts, needs };
 }
 
@@ -109,9 +101,8 @@ export function solidFit(contact: ContactPart, conductor: Conductor, wire = 0): 
     return { verdict: 'fits', facts };
   const needs: FitNeed[] = [];
   if (contact.strandedOnly === undefined)
-    needs.push({ of: 'contact', field: 'strandedOnly', what: 'whether the contact takes solid wire' });
-  if (strands === undefined)
-    needs.push({ of: 'wire', wire, field: 'stranding', what: 'the stranding of the wire' });
+    needs.push({ of: 'contact', field: 'strandedOnly', what: 'stranded-only mark' });
+  if (strands === undefined) needs.push({ of: 'wire', wire, field: 'stranding', what: 'stranding' });
   if (needs.length > 0) return { verdict: 'unknown', facts, needs };
   const reason = { measured: 'solid', limit: 'stranded only' };
   return { verdict: 'does-not-fit', facts, reasons: [{ aspect: 'solid', ...reason }] };
@@ -132,7 +123,7 @@ export function doubleCrimpFit(contact: ContactPart, conductors: readonly Conduc
     ...(approved ? [{ of: 'contact' as const, label: 'approved pairs', value: limit }] : []),
   ];
   if (!approved) {
-    const what = 'the pairs of wire sizes that may share the contact';
+    const what = 'approved pairs';
     return { verdict: 'unknown', facts, needs: [{ of: 'contact', field: 'doubleCrimps', what }] };
   }
   if (approved.some((pair) => samePair(pair, sizes))) return { verdict: 'fits', facts };

@@ -57,9 +57,7 @@ export function bandNeeds(
   what: string,
 ): FitNeed[] {
   const need = (end: string, word: string, value: number | undefined): FitNeed[] =>
-    value === undefined
-      ? [{ of: 'contact', field: `${name}${end}${suffix}`, what: `the ${word} ${what}` }]
-      : [];
+    value === undefined ? [{ of: 'contact', field: `${name}${end}${suffix}`, what: `${word} ${what}` }] : [];
   return [...need('Min', 'smallest', min), ...need('Max', 'largest', max)];
 }
 

@@ -22,6 +22,7 @@ export interface FitNeed {
   readonly of: 'housing' | 'contact' | 'wire';
   readonly wire?: number;
   readonly field: string;
+  /** In words that "of C-100" may follow. */
   readonly what: string;
 }
 

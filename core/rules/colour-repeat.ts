@@ -20,7 +20,8 @@ export const colourRepeat: Rule<'project'> = {
     source:
       'reports from practice; common practice: one colour or colour pair for each circuit of a connector',
     message: '{{wires}} in {{connector}} are all {{colour}} and lead to different nets',
-    unknown: 'Whether the colours in {{connector}} tell its wires apart cannot be verified without {{needs}}',
+    unknown:
+      'Whether the colours in {{connector}} tell its wires apart cannot be verified; not stated: {{needs}}',
   },
   scope: 'project',
   check(harness, report) {
@@ -130,7 +131,7 @@ function cannotTell(report: Report, use: ConnectorUse, ends: readonly EndInCavit
     at: [connectorRef(use)],
     data: { connector: use.resolved.connector.designator },
     needs: ends.map((e) => ({
-      what: `the colour of wire ${e.wire.wire.designator}`,
+      what: `colour of wire ${e.wire.wire.designator}`,
       at: wireRef(e.wire),
       field: 'colour',
     })),

@@ -18,7 +18,7 @@ export const conductorRange: Rule<'cavity'> = {
       'common practice (IEC 60352-2 states the range per barrel); the true metal area of this very wire decides, a gauge is never compared with mm2',
     message: '{{wires}} in {{contact}} at {{cavity}}: {{measured}}, the contact takes {{limit}}',
     unknown:
-      'Whether {{wires}} suits the barrel of {{contact}} at {{cavity}} cannot be verified without {{needs}}',
+      'Whether {{wires}} suits the barrel of {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

@@ -19,7 +19,7 @@ export const conductorSolid: Rule<'cavity'> = {
       'NASA-STD-8739.4: crimp contacts are for stranded wire unless the contact is specified for solid wire (clause from memory)',
     message: '{{wire}} has a {{measured}} conductor; {{contact}} at {{cavity}} takes {{limit}}',
     unknown:
-      'Whether the conductor of {{wire}} suits {{contact}} at {{cavity}} cannot be verified without {{needs}}',
+      'Whether the conductor of {{wire}} suits {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

@@ -17,7 +17,8 @@ export const contactKind: Rule<'cavity'> = {
     source:
       'common practice; the kind is a field of its own and is never taken from the words plug or receptacle',
     message: '{{contact}} in {{cavity}} is a {{measured}} contact; the housing takes {{limit}} contacts',
-    unknown: 'Whether {{contact}} in {{cavity}} is of the right kind cannot be verified without {{needs}}',
+    unknown:
+      'Whether {{contact}} in {{cavity}} is of the right kind cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

@@ -1,7 +1,6 @@
-import type { CavityUse } from '../derive/harness';
 import { tiny } from '../model/tiny';
 import type { WireEnd } from '../model/wire';
-import { cavityName, cavityRef, connectorRef, wireRef } from './refs';
+import { cavityName, cavityRef, connectorRef, partSource, wireRef } from './refs';
 import type { Rule } from './rule';
 import { fitContact } from './shared/fit-contact';
 
@@ -14,30 +13,41 @@ export const contactMissing: Rule<'cavity'> = {
     why: 'A wire without a contact is not held and touches nothing. The contact is then missing from the parts list and from the crimp sheets too.',
     source: 'common practice',
     message: '{{wire}} ends in {{cavity}} without a contact: {{reason}}',
-    unknown: 'Whether {{wire}} needs a contact at {{cavity}} cannot be verified without {{needs}}',
+    unknown: 'Whether {{wire}} needs a contact at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {
-    const part = cavity.connector.part;
+    const { connector, part } = cavity.connector;
     for (const end of cavity.ends) {
       const at = [cavityRef(cavity), wireRef(end.wire)];
       const data = { wire: end.wire.wire.designator, cavity: cavityName(cavity) };
-      if (part?.kind === 'header') report.fail({ at, data: { ...data, reason: ofHeader(cavity) } });
+      if (part?.kind === 'header')
+        report.fail({
+          at,
+          data: {
+            ...data,
+            reason: `${part.partNumber} is a header, a wire needs a housing that mates with it`,
+          },
+          evidence: [{ label: 'contacts of the header', value: 'built in', source: partSource(part) }],
+        });
       else if (end.end.contact) report.pass();
       else if (part)
-        report.fail({ at, data: { ...data, reason: 'none is chosen' }, fix: fitContact(cavity) });
-      else
+        report.fail({
+          at,
+          data: { ...data, reason: 'none is chosen' },
+          evidence: [
+            { label: `contact of ${data.wire} at ${data.cavity}`, value: 'none', source: 'project' },
+          ],
+          fix: fitContact(cavity),
+        });
+      else {
+        const what = `housing record of ${connector.designator}`;
         report.cannotVerify({
           at,
           data,
-          needs: [
-            {
-              what: `the housing record of ${cavity.connector.connector.designator}`,
-              at: connectorRef(cavity.connector),
-              field: 'part',
-            },
-          ],
+          needs: [{ what, at: connectorRef(cavity.connector), field: 'part' }],
         });
+      }
     }
   },
   examples: () => ({
@@ -76,9 +86,6 @@ export const contactMissing: Rule<'cavity'> = {
     ],
   }),
 };
-
-const ofHeader = (cavity: CavityUse): string =>
-  `${cavity.connector.part?.partNumber ?? ''} is a header with its contacts built in, a wire needs a housing that mates with it`;
 
 const dropContact = (end: WireEnd): void => {
   if (end.at === 'cavity') delete end.contact;

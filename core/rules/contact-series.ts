@@ -16,7 +16,8 @@ export const contactSeries: Rule<'cavity'> = {
     why: 'A contact of a foreign series may go in, but its lance finds no edge to hold on to: it backs out when the halves are mated or under vibration.',
     source: 'common practice: housing and contact are approved as a pair by their maker',
     message: '{{contact}} in {{cavity}} is of series {{measured}}; the housing accepts {{limit}}',
-    unknown: 'Whether the series of {{contact}} latches in {{cavity}} cannot be verified without {{needs}}',
+    unknown:
+      'Whether the series of {{contact}} latches in {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

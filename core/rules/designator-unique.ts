@@ -23,7 +23,7 @@ export const designatorUnique: Rule<'project'> = {
     why: 'A person at the formboard takes the first X1 that comes to hand. Tables, labels and test programs name ends by designator, so two of the same name are wired, printed and tested as one.',
     source: 'IEC 81346-1 and ASME Y14.44: a complete reference designation occurs once in a set',
     message: '{{designator}} is the name of {{count}} objects: {{kinds}}',
-    unknown: 'Whether designators are unique cannot be verified without {{needs}}',
+    unknown: 'Whether designators are unique cannot be verified; not stated: {{needs}}',
   },
   scope: 'project',
   check(harness, report) {

@@ -18,7 +18,8 @@ export const doubleCrimp: Rule<'cavity'> = {
     source:
       'NASA-STD-8739.4 on several conductors in one crimp: combinations approved one by one; common practice',
     message: '{{contact}} at {{cavity}} holds {{measured}} ({{wires}}); approved in one crimp: {{limit}}',
-    unknown: 'Whether {{wires}} may share {{contact}} at {{cavity}} cannot be verified without {{needs}}',
+    unknown:
+      'Whether {{wires}} may share {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

@@ -20,7 +20,7 @@ export const insulationRange: Rule<'cavity'> = {
       'common practice: the contact states a band of insulation diameters; wires of one gauge differ widely in diameter',
     message: 'The insulation of {{wire}} is {{measured}}; {{contact}} at {{cavity}} grips {{limit}}',
     unknown:
-      'Whether {{contact}} at {{cavity}} grips the insulation of {{wire}} cannot be verified without {{needs}}',
+      'Whether {{contact}} at {{cavity}} grips the insulation of {{wire}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report) {

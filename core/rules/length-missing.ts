@@ -14,7 +14,7 @@ export const lengthMissing: Rule<'wire'> = {
     why: 'Without a length nothing can be cut or ordered. A length that leaves out what lies inside a housing gives wires that pull at their contacts.',
     source: 'common practice: cut length = length between the datums plus the signed allowance of each end',
     message: 'The cut length of {{wire}} comes to {{measured}} mm',
-    unknown: 'The cut length of {{wire}} cannot be verified without {{needs}}',
+    unknown: 'The cut length of {{wire}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'wire',
   check(wire, report) {
@@ -101,14 +101,14 @@ function needsOf(wire: ResolvedWire): Need[] {
   return ends.flatMap((e) => {
     const part = e.connector?.part;
     return endAllowance(e).needs.map((what): Need =>
-      part ? { what: `the ${what}`, at: partRef(part), field: 'datumMm' } : { what },
+      part ? { what, at: partRef(part), field: 'datumMm' } : { what },
     );
   });
 }
 
 /** The formboard node of what the wire ends at; a typed length of the wire would do as well. */
 function nodeNeed(wire: ResolvedWire, end: ResolvedEnd): Need {
-  const what = (name: string): string => `the formboard node of ${name} (or a typed length)`;
+  const what = (name: string): string => `formboard node of ${name}`;
   if (end.connector)
     return {
       what: what(end.connector.connector.designator),

@@ -15,7 +15,7 @@ export const netConflict: Rule<'net'> = {
     why: 'Two signals on one net are a short circuit between two outputs, or a supply on an input: equipment is destroyed at the first switching on, or a wire burns.',
     source: 'common practice: pin functions on a net do not contradict each other',
     message: '{{places}} are connected but carry different signals',
-    unknown: 'Which signals are connected cannot be verified without {{needs}}',
+    unknown: 'Which signals are connected cannot be verified; not stated: {{needs}}',
   },
   scope: 'net',
   check(net, report) {

@@ -19,7 +19,7 @@ export const netEnds: Rule<'net'> = {
     why: 'A wire in the wrong cavity leaves one function dead and puts another where nothing expects it. It passes every test that was learned from a harness with the same fault.',
     source: 'common practice: the wiring is compared with the interface tables of both devices',
     message: '{{wires}} ({{signal}}) reaches {{places}}, where the interface has {{declared}}',
-    unknown: 'Whether {{signal}} belongs at {{places}} cannot be verified without {{needs}}',
+    unknown: 'Whether {{signal}} belongs at {{places}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'net',
   check(net, report) {
@@ -65,6 +65,7 @@ export const netEnds: Rule<'net'> = {
       {
         name: 'one cavity beside, where the device has nothing',
         project: tiny((t) => {
+          t.connector('X4').cavities.push({ cavity: '3', state: 'empty' });
           const end = t.wire('W2').ends[1];
           if (end.at === 'cavity') end.cavity = '3';
         }),
@@ -134,7 +135,7 @@ function cannotTell(report: Report, open: readonly NetPoint[], signal: Signal | 
     at: open.map(cavityRef),
     data: { signal: signal?.name ?? 'the wire', places: open.map(cavityName).join(', ') },
     needs: open.map((p) => ({
-      what: `the signal that the interface has at ${cavityName(p)}`,
+      what: `signal of the interface at ${cavityName(p)}`,
       at: cavityRef(p),
       field: 'signal',
     })),

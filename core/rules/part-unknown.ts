@@ -20,7 +20,7 @@ export const partUnknown: Rule<'project'> = {
     why: 'An object without a record is missing from the parts list, or something else is ordered in its place. No other check can look at it.',
     source: 'common practice: the parts list is counted from the objects of the drawing',
     message: '{{object}} names {{found}} where it needs {{kinds}}',
-    unknown: 'What {{object}} is cannot be verified without {{needs}}',
+    unknown: 'What {{object}} is cannot be verified; not stated: {{needs}}',
   },
   scope: 'project',
   check({ project }, report) {
@@ -69,7 +69,7 @@ function check(project: Project, use: PartUse, part: Part | undefined, report: R
   const object = `${use.role}${refText(project, use.at)}`;
   const at = [use.at];
   if (use.part === undefined) {
-    const needs = [{ what: `the part of ${object}`, at: use.at, field: 'part' }];
+    const needs = [{ what: `part of ${object}`, at: use.at, field: 'part' }];
     return report.cannotVerify({ at, data: { object }, needs });
   }
   const found = part ? `${PART_KIND_NAMES[part.kind]} ${part.partNumber}` : 'a record that is not there';

@@ -19,7 +19,7 @@ export const stripLength: Rule<'cavity'> = {
     why: 'Stripped short, insulation is crimped into the barrel and the metal does not touch. Stripped long, bare strands stand out in front or behind, touch the neighbour or are not held by the insulation support.',
     source: 'IEC 60352-2 (strip length is part of the crimp specification); common practice',
     message: '{{wire}} is stripped {{measured}} mm at {{cavity}}; {{contact}} needs {{limit}}',
-    unknown: 'The strip length of {{wire}} at {{cavity}} cannot be verified without {{needs}}',
+    unknown: 'The strip length of {{wire}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
   check(cavity, report, context) {
@@ -115,17 +115,17 @@ function needsOf(end: EndInCavity, contact: ContactPart, hasTolerance: boolean):
   if (end.end.end.stripLengthMm === undefined) {
     const at = wireRef(end.wire);
     needs.push({
-      what: `the strip length of wire ${end.wire.wire.designator}`,
+      what: `strip length of wire ${end.wire.wire.designator}`,
       at,
       field: `ends[${end.index}].stripLengthMm`,
     });
   }
   if (contact.stripLengthMm === undefined) {
-    const what = `the strip length of contact ${contact.partNumber}`;
+    const what = `strip length of contact ${contact.partNumber}`;
     needs.push({ what, at: partRef(contact), field: 'stripLengthMm' });
   }
   if (!hasTolerance) {
-    const what = `the strip tolerance of contact ${contact.partNumber} or the limit ${LIMIT}`;
+    const what = `strip tolerance of contact ${contact.partNumber} or the limit ${LIMIT}`;
     needs.push({ what, at: partRef(contact), field: 'stripToleranceMm' });
   }
   return needs;

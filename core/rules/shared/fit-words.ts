@@ -31,7 +31,7 @@ export function fitNeeds(fit: Fit, between: FitBetween): Need[] {
   return fit.needs.map((n) => {
     const part = n.of === 'wire' ? between.ends?.[n.wire ?? 0]?.wire.part : between[n.of];
     if (!part) return { what: n.what, field: n.field };
-    return { what: `${n.what} ${part.partNumber}`, at: partRef(part), field: n.field };
+    return { what: `${n.what} of ${part.partNumber}`, at: partRef(part), field: n.field };
   });
 }
 
@@ -40,7 +40,7 @@ export function wirePartNeeds(ends: readonly EndInCavity[]): Need[] {
   return ends
     .filter((e) => !e.wire.conductor)
     .map(({ wire }) => ({
-      what: `the ${wire.wire.core ? 'core' : 'part'} of wire ${wire.wire.designator}`,
+      what: `${wire.wire.core ? 'core' : 'part'} of wire ${wire.wire.designator}`,
       at: wireRef(wire),
       field: wire.wire.core ? 'core' : 'part',
     }));

@@ -1,0 +1,204 @@
+import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import type { Harness } from '@latchwork/core/derive/harness';
+import type { Project } from '@latchwork/core/model/project';
+import { tiny } from '@latchwork/core/model/tiny';
+import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harness';
+import { RULES } from '@latchwork/core/rules/index';
+import type { AnyRule, Scope } from '@latchwork/core/rules/rule';
+import fc from 'fast-check';
+import { produce, type Draft } from 'immer';
+import { describe, expect, it } from 'vitest';
+
+type Edit = (p: Draft<Project>, pick: number) => void;
+const one = <T>(list: readonly T[], pick: number): T | undefined => list[pick % Math.max(1, list.length)];
+const uuid = (n: number): string => `00000000-0000-4000-9000-${String(n).padStart(12, '0')}`;
+
+/** Small edits, good and bad, that together touch every collection a rule reads. */
+const EDITS: Record<string, Edit> = {
+  colour(p, n) {
+    const w = one(p.wires, n);
+    if (w) w.colour = n % 3 ? { base: n % 2 ? 'RD' : 'BU' } : undefined;
+  },
+  signal(p, n) {
+    const w = one(p.wires, n);
+    if (w) w.signal = n % 3 ? one(p.signals, n >> 2)?.id : undefined;
+  },
+  wirePart(p, n) {
+    const w = one(p.wires, n);
+    if (w) w.part = one(p.parts, n >> 2)?.id;
+  },
+  cavity(p, n) {
+    const end = one(one(p.wires, n)?.ends ?? [], n >> 2);
+    if (end?.at === 'cavity') end.cavity = String(1 + ((n >> 3) % 4));
+  },
+  strip(p, n) {
+    const end = one(one(p.wires, n)?.ends ?? [], n >> 2);
+    if (end) end.stripLengthMm = n % 3 ? 2 + (n % 4) / 2 : undefined;
+  },
+  contact(p, n) {
+    const end = one(one(p.wires, n)?.ends ?? [], n >> 2);
+    if (end?.at === 'cavity') end.contact = n % 2 ? one(p.contacts, n >> 3)?.id : undefined;
+  },
+  contactPart(p, n) {
+    const c = one(p.contacts, n);
+    const part = one(
+      p.parts.filter((x) => x.kind === 'contact'),
+      n >> 2,
+    );
+    if (c && part) c.part = part.id;
+  },
+  addWire(p, n) {
+    const like = one(p.wires, n);
+    if (like)
+      p.wires.push({ ...like, id: uuid(p.wires.length * 100_000 + (n % 1000)), designator: `W${n % 5}` });
+  },
+  removeWire(p, n) {
+    if (p.wires.length > 1) p.wires.splice(n % p.wires.length, 1);
+  },
+  connectorPart(p, n) {
+    const c = one(p.connectors, n);
+    const part = one(p.parts, n >> 2);
+    if (c && part) c.part = part.id;
+  },
+  designator(p, n) {
+    const c = one(p.connectors, n);
+    if (c) c.designator = `X${1 + ((n >> 2) % 5)}`;
+  },
+  declare(p, n) {
+    const c = one(p.connectors, n);
+    if (c) c.cavities = [{ cavity: String(1 + (n % 3)), signal: one(p.signals, n >> 2)?.id }];
+  },
+  unmate(p, n) {
+    if (n % 2) p.mates.splice(n % 3, 1);
+    else if (p.connectors.length > 1)
+      p.mates.push({ id: uuid(n), a: p.connectors[0]!.id, b: one(p.connectors, n >> 2)!.id });
+  },
+  node(p, n) {
+    const c = one(p.connectors, n);
+    if (c) c.node = n % 3 ? one(p.nodes, n >> 2)?.id : undefined;
+  },
+  segment(p, n) {
+    const s = one(p.segments, n);
+    if (s) s.lengthMm = 10 + n;
+  },
+  contactRecord(p, n) {
+    for (const part of p.parts)
+      if (part.kind === 'contact') part.insulationMaxMm = n % 3 ? 1 + (n % 5) / 10 : undefined;
+  },
+  thickness(p, n) {
+    const e = one(p.equipment, n);
+    if (e?.kind === 'board') e.thicknessMm = n % 3 ? 1 + (n % 4) : undefined;
+  },
+  limit(p, n) {
+    const l = one(p.limitSet.limits, n);
+    if (l) l.value = (n % 7) / 10;
+  },
+};
+
+const edits = fc.array(fc.tuple(fc.constantFrom(...Object.keys(EDITS)), fc.nat(10_000)), {
+  minLength: 1,
+  maxLength: 12,
+});
+
+it('finds step by step what it finds at once', () => {
+  fc.assert(
+    fc.property(edits, (steps) => {
+      let project = tiny();
+      let harness: Harness = deriveHarness(project);
+      let result: CheckResult = checkHarness(harness, RULES);
+      for (const [name, pick] of steps) {
+        project = produce(project, (draft) => EDITS[name]!(draft, pick));
+        harness = deriveHarness(project, harness);
+        result = checkHarness(harness, RULES, result);
+        const afresh = checkHarness(deriveHarness(project), RULES);
+        expect(result.findings).toEqual(afresh.findings);
+        expect(result.tally()).toEqual(afresh.tally());
+      }
+    }),
+    { numRuns: 150 },
+  );
+});
+
+describe('asking again', () => {
+  /** One rule per scope that counts how often it is asked, and passes. */
+  function counting(): { rules: readonly AnyRule[]; asked: Record<Scope, number>; reset(): void } {
+    const scopes: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net'];
+    const asked = Object.fromEntries(scopes.map((s) => [s, 0])) as Record<Scope, number>;
+    const meta = { ...RULES[0]!.meta };
+    const rules = scopes.map((scope) => ({
+      meta: { ...meta, id: scope },
+      scope,
+      check: (_: object, report: { pass(): void }) => {
+        asked[scope]++;
+        report.pass();
+      },
+      examples: () => ({ good: [], bad: [], unknown: [] }),
+    })) as readonly AnyRule[];
+    return { rules, asked, reset: () => scopes.forEach((s) => (asked[s] = 0)) };
+  }
+
+  function afterEdit(change: (p: Draft<Project>) => void): Record<Scope, number> {
+    const { rules, asked, reset } = counting();
+    const project = tiny();
+    const before = deriveHarness(project);
+    const first = checkHarness(before, rules);
+    expect(asked).toEqual({ project: 1, part: 9, connector: 4, cavity: 4, wire: 2, mate: 2, net: 2 });
+    reset();
+    const result = checkHarness(deriveHarness(produce(project, change), before), rules, first);
+    expect([...result.tally().values()].map((t) => t.pass)).toEqual([1, 9, 4, 4, 2, 2, 2]);
+    return asked;
+  }
+
+  it('asks again only about what a wire touches: itself, its cavities and connectors, their mates, its net', () => {
+    const asked = afterEdit((p) => {
+      p.wires[0]!.colour = { base: 'BU' };
+    });
+    expect(asked).toEqual({ project: 1, part: 0, connector: 2, cavity: 2, wire: 1, mate: 2, net: 1 });
+  });
+
+  it('asks about nothing but the whole when a note changes', () => {
+    const asked = afterEdit((p) => {
+      p.notes.push('Tinned ends only');
+    });
+    expect(asked).toEqual({ project: 1, part: 0, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+  });
+
+  it('asks about one part record and those who use it', () => {
+    const asked = afterEdit((p) => {
+      p.parts.find((x) => x.partNumber === 'WIRE-26')!.description = 'Wire 26 AWG, unused';
+    });
+    expect(asked).toEqual({ project: 1, part: 1, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+  });
+
+  it('asks everything anew when a limit changes', () => {
+    const asked = afterEdit((p) => {
+      p.limitSet.limits[0]!.value += 1;
+    });
+    expect(asked).toEqual({ project: 1, part: 9, connector: 4, cavity: 4, wire: 2, mate: 2, net: 2 });
+  });
+
+  it('remembers an answer over an edit and its undo', () => {
+    const { rules, asked, reset } = counting();
+    const project = tiny();
+    const one = deriveHarness(project);
+    const first = checkHarness(one, rules);
+    const two = deriveHarness(
+      produce(project, (p) => void p.notes.push('x')),
+      one,
+    );
+    const second = checkHarness(two, rules, first);
+    reset();
+    checkHarness(deriveHarness(project, two), rules, second);
+    expect(asked).toEqual({ project: 1, part: 0, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+  });
+});
+
+describe('findings', () => {
+  it('keep their key when the project is saved and opened', () => {
+    const project = tiny((t) => delete t.wire('W1').ends[0].stripLengthMm);
+    const again = JSON.parse(JSON.stringify(project)) as Project;
+    const keys = (p: Project) => checkHarness(deriveHarness(p), RULES).findings.map((f) => f.key);
+    expect(keys(project).length).toBe(1);
+    expect(keys(again)).toEqual(keys(project));
+  });
+});
