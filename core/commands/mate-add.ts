@@ -1,8 +1,10 @@
 import { z } from 'zod';
+import { Point } from '../base/point';
 import { matingObstacles } from '../derive/mating';
 import { Id } from '../model/ids';
 import { command } from './command';
 import { missing, objectIn } from './shared/draft-object';
+import { moveObjects, placed } from './shared/placed';
 import { halfAt } from './shared/wire-target';
 
 /**
@@ -12,10 +14,18 @@ import { halfAt } from './shared/wire-target';
 export const mateAdd = command({
   id: 'mate.add',
   label: 'Mate connectors',
-  args: z.strictObject({ a: Id, b: Id, insist: z.boolean().optional() }),
-  refuse(project, { a, b, insist }) {
+  args: z.strictObject({
+    a: Id,
+    b: Id,
+    insist: z.boolean().optional(),
+    /** Where the halves come to lie, so that plugging one into the other is one step. */
+    moves: z.array(z.strictObject({ id: Id, to: Point })).optional(),
+  }),
+  refuse(project, { a, b, insist, moves }) {
     const gone = missing(project, 'connectors', [a, b], 'connector');
     if (gone) return gone;
+    const lost = (moves ?? []).find((m) => !placed(project, m.id));
+    if (lost) return `There is nothing to move with id ${lost.id}.`;
     if (a === b) return 'A connector cannot mate with itself.';
     for (const id of [a, b]) {
       const taken = project.mates.find((m) => m.a === id || m.b === id);
@@ -28,7 +38,8 @@ export const mateAdd = command({
     const { obstacles } = matingObstacles(left, right);
     return obstacles.length ? `They cannot mate: ${obstacles.map((o) => o.text).join('; ')}.` : null;
   },
-  run(draft, { a, b }, { newId }) {
+  run(draft, { a, b, moves }, { newId }, project) {
+    if (moves) moveObjects(draft, project, moves);
     draft.mates.push({ id: newId(), a, b });
   },
 });

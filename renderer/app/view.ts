@@ -1,4 +1,5 @@
 import type { ObjectRef } from '@latchwork/core/rules/finding';
+import type { ToolId } from '@latchwork/core/tools/step-tool';
 
 /** The five pages in the order of the work. */
 export const PAGES = ['diagram', 'formboard', 'findings', 'parts-list', 'shop-papers'] as const;
@@ -22,6 +23,10 @@ export interface ViewState {
   readonly diagramCamera: Camera | null;
   readonly formboardCamera: Camera | null;
   readonly snap: boolean;
+  /** What the pointer does on the sheets. */
+  readonly tool: ToolId;
+  /** Request to the sheet in view to zoom; the count tells a repeated request from the old one. */
+  readonly zoom: { readonly to: 'all' | 'selection' | 'in' | 'out'; readonly count: number } | null;
   /** Part that the next click on the sheet places (id in the project's parts or the catalogue); Escape clears it. */
   readonly placing: string | null;
   /** Key of the finding whose working is open. */
@@ -42,6 +47,8 @@ export const emptyView: ViewState = {
   diagramCamera: null,
   formboardCamera: null,
   snap: true,
+  tool: 'select',
+  zoom: null,
   placing: null,
   finding: null,
   field: null,
@@ -61,6 +68,8 @@ export const keep = {
   diagramCamera: 'never',
   formboardCamera: 'never',
   snap: 'never',
+  tool: 'never',
+  zoom: 'never',
   placing: 'never',
   finding: 'never',
   field: 'never',
