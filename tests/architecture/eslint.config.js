@@ -121,6 +121,8 @@ export default tseslint.config(
     extends: [hooks.configs.flat['recommended-latest']],
     languageOptions: { globals: globals.browser },
     rules: {
+      // About the React Compiler, which is not used here.
+      'react-hooks/incompatible-library': 'off',
       'no-restricted-imports': [
         'error',
         { patterns: [nodeModules, bareNode, electronApi, electronLayer, coreByPath] },
