@@ -29,9 +29,14 @@ export function lengthText(mm: number, unit: 'mm' | 'in' = 'mm', digits = unit =
   return `${String(roundTo(value, digits))} ${unit}`;
 }
 
-/** Rounds half away from zero, without the binary surprises of 1.005. */
+/**
+ * Rounds half away from zero, without the binary surprises of 1.005. Digits may be negative: -1 rounds to tens.
+ * Numbers whose text has an exponent are read part by part.
+ */
 export function roundTo(value: number, digits: number): number {
-  const scaled = Number(`${Math.abs(value)}e${digits}`);
-  if (!Number.isFinite(scaled)) return value;
-  return Math.sign(value) * Number(`${Math.round(scaled)}e-${digits}`);
+  const [mantissa, exponent = '0'] = String(Math.abs(value)).split('e');
+  const scaled = Math.round(Number(`${mantissa}e${Number(exponent) + digits}`));
+  if (!Number.isFinite(scaled) || scaled >= 1e21) return value;
+  // Not -0, which would print and compare as something else.
+  return Math.sign(value) * Number(`${scaled}e${-digits}`) || 0;
 }
