@@ -1,6 +1,15 @@
-import type { Wire } from '../model/wire';
-import type { ResolvedEnd } from './harness';
+import type { Connector } from '../model/connector';
+import type { ContactPart } from '../model/parts/contact';
+import type { MatingHalf } from '../model/parts/part';
+import type { Wire, WireEnd } from '../model/wire';
 import type { Route } from './route';
+
+/** What of a resolved end its allowance depends on. */
+export interface EndForLength {
+  readonly end: WireEnd;
+  readonly connector: { readonly connector: Connector; readonly part: MatingHalf | undefined } | undefined;
+  readonly contactPart: ContactPart | undefined;
+}
 
 /**
  * Cut length of a wire in millimetres, with what it is made of. `cutMm` is absent when there is neither a typed
@@ -20,7 +29,7 @@ export interface WireLength {
  * millimetre (common practice: the length between the datums plus a signed setback or reach at each end). An end in a cavity adds the housing's datum depth, the contact's
  * own allowance and the connector's service loop.
  */
-export function wireLengthOf(wire: Wire, from: ResolvedEnd, to: ResolvedEnd, route: Route): WireLength {
+export function wireLengthOf(wire: Wire, from: EndForLength, to: EndForLength, route: Route): WireLength {
   const a = endAllowance(from);
   const b = endAllowance(to);
   const base = {
@@ -41,7 +50,7 @@ const NEEDS = {
 } as const;
 
 /** What an end adds to the datum-to-datum length, mm; what is missing counts as zero and is named. */
-export function endAllowance(end: ResolvedEnd): { readonly mm: number; readonly needs: readonly string[] } {
+export function endAllowance(end: EndForLength): { readonly mm: number; readonly needs: readonly string[] } {
   const c = end.connector;
   if (end.end.at !== 'cavity' || !c) return { mm: 0, needs: [] };
   const housing = c.part?.kind === 'housing' ? c.part : undefined;
