@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -41,6 +42,15 @@ describe('the tree', () => {
   it('names source files in kebab-case', () => {
     const allowed = /^([a-z0-9]+(-[a-z0-9]+)*)(\.(config|d))?\.tsx?$/;
     expect(sources.filter((file) => !allowed.test(basename(file)))).toEqual([]);
+  });
+
+  it('gives every folder of core its layer in the import fences', () => {
+    const { forbidden } = createRequire(import.meta.url)('./dependency-cruiser.config.cjs') as {
+      forbidden: { name: string }[];
+    };
+    const folders = new Set(sources.map((file) => /^core\/([^/]+)\//.exec(file)?.[1]).filter((name) => name));
+    const fenced = new Set(forbidden.map(({ name }) => /^core-(.+)-layer$/.exec(name)?.[1]));
+    expect([...folders].filter((folder) => !fenced.has(folder))).toEqual([]);
   });
 
   it('has no drawer for odds and ends', () => {
