@@ -1,4 +1,4 @@
-import { Colour, COLOUR_CODES, colourText, parseColour, sameColour } from '@latchwork/core/model/colour';
+import { type Colour, COLOUR_CODES, colourText, parseColour, sameColour } from '@latchwork/core/model/colour';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
