@@ -12,6 +12,7 @@ export const channels = [
   'project:save-as',
   'project:on-disk',
   'file:export',
+  'table:export',
   'catalogue:list',
   'catalogue:list-folder',
   'catalogue:import',

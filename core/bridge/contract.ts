@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Table } from '../exports/table';
 import {
   CatalogueAnswer,
   DoneAnswer,
@@ -86,6 +87,17 @@ export const contract = {
       bytesBase64: z.string(),
       mediaType: z.string(),
       filters: z.array(z.strictObject({ name: z.string(), extensions: z.array(z.string()) })),
+      name: z.string().nullable(),
+      replace: z.boolean(),
+    }),
+    response: ExportAnswer,
+  },
+  /** The same for a table, which the host turns into bytes: spreadsheets are not made in the window. */
+  'table:export': {
+    request: z.strictObject({
+      table: Table,
+      format: z.enum(['csv', 'xlsx', 'json']),
+      suggestedName: z.string(),
       name: z.string().nullable(),
       replace: z.boolean(),
     }),

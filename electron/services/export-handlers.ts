@@ -4,33 +4,52 @@ import { type ExportAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
 import { writeAtomically } from './atomic-write';
 import { bytesOfBase64 } from './base64';
+import { type DocumentFormat, documentBytes } from './document-bytes';
 import { bareFileName, nearestFileName } from './file-name';
 import { type Places } from './places';
 import { failed, isTaken, reasonOf } from './reason';
 import { type Shell } from './shell';
 
-export function exportHandlers(places: Places, shell: Shell): Pick<Handlers, 'file:export'> {
+export function exportHandlers(places: Places, shell: Shell): Pick<Handlers, 'file:export' | 'table:export'> {
+  const exportBytes = async (bytes: Uint8Array, wanted: Wanted): Promise<ExportAnswer> => {
+    const suggestion = nearestFileName(wanted.suggestedName, 'document');
+    if (shell.dialogs) {
+      const path = await shell.dialogs.saveExport(suggestion, wanted.filters);
+      return path ? write(path, bytes, true) : { status: 'cancelled' };
+    }
+    const bare = bareFileName(wanted.name ?? suggestion);
+    if (!bare.ok) return failed(bare.problem);
+    const folder = join(places.workFolder, 'exports');
+    try {
+      await mkdir(folder, { recursive: true });
+    } catch (error) {
+      return failed(reasonOf(error));
+    }
+    return write(join(folder, bare.value), bytes, wanted.replace);
+  };
+
   return {
-    'file:export': async ({ suggestedName, bytesBase64, filters, name, replace }) => {
+    'file:export': async ({ bytesBase64, ...wanted }) => {
       const bytes = bytesOfBase64(bytesBase64);
-      if (!bytes) return failed('The document did not arrive whole.');
-      const suggestion = nearestFileName(suggestedName, 'document');
-      if (shell.dialogs) {
-        const path = await shell.dialogs.saveExport(suggestion, filters);
-        return path ? write(path, bytes, true) : { status: 'cancelled' };
-      }
-      const bare = bareFileName(name ?? suggestion);
-      if (!bare.ok) return failed(bare.problem);
-      const folder = join(places.workFolder, 'exports');
-      try {
-        await mkdir(folder, { recursive: true });
-      } catch (error) {
-        return failed(reasonOf(error));
-      }
-      return write(join(folder, bare.value), bytes, replace);
+      return bytes ? exportBytes(bytes, wanted) : failed('The document did not arrive whole.');
     },
+    'table:export': async ({ table, format, ...wanted }) =>
+      exportBytes(await documentBytes(table, format), { ...wanted, filters: [FILTERS[format]] }),
   };
 }
+
+interface Wanted {
+  readonly suggestedName: string;
+  readonly filters: readonly { name: string; extensions: string[] }[];
+  readonly name: string | null;
+  readonly replace: boolean;
+}
+
+const FILTERS: Readonly<Record<DocumentFormat, { name: string; extensions: string[] }>> = {
+  csv: { name: 'Comma-separated values', extensions: ['csv'] },
+  xlsx: { name: 'Spreadsheet', extensions: ['xlsx'] },
+  json: { name: 'JSON', extensions: ['json'] },
+};
 
 async function write(path: string, bytes: Uint8Array, replace: boolean): Promise<ExportAnswer> {
   const name = basename(path);

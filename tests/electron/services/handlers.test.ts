@@ -284,6 +284,22 @@ describe('exporting', () => {
     const answer = await bench().handlers['file:export']({ ...request, bytesBase64: 'a?b=' });
     expect(answer).toMatchObject({ status: 'failed' });
   });
+
+  it.each(['csv', 'json', 'xlsx'] as const)('writes a table as %s, under the same rules', async (format) => {
+    const b = bench();
+    const table = {
+      id: 'list',
+      title: 'List',
+      head: [],
+      columns: [{ key: 'wire', title: 'Wire' }],
+      rows: [{ wire: 'W1' }],
+      objects: [[]],
+    };
+    const wanted = { table, format, suggestedName: `list.${format}`, name: null, replace: false };
+    expect(await b.handlers['table:export'](wanted)).toEqual({ status: 'saved', name: `list.${format}` });
+    expect(readFileSync(join(b.folder, 'work', 'exports', `list.${format}`)).length).toBeGreaterThan(5);
+    expect(await b.handlers['table:export'](wanted)).toMatchObject({ status: 'exists' });
+  });
 });
 
 describe('catalogues', () => {
