@@ -107,6 +107,31 @@ describe('which cavity meets which', () => {
     expect(map.needs).toEqual(['numbering of H-SOCKET', 'cavityOneCorner of H-SOCKET']);
   });
 
+  it.each([
+    ['nothing of either', { numbering: undefined, cavityOneCorner: undefined }, {}],
+    [
+      'one corner',
+      { cavityOneCorner: undefined },
+      { numbering: 'row-wise', cavityOneCorner: 'bottom-right' },
+    ],
+    ['one numbering', { numbering: undefined }, { numbering: 'loop', cavityOneCorner: 'top-right' }],
+  ] as const)('is then drawn number to number where %s is stated', (_, x, y) => {
+    const six = { ways: 6, rows: 2, numbering: undefined, cavityOneCorner: undefined };
+    const a = half({ ...six, ...y, cavityOneCorner: undefined, ...x } as Partial<MatingHalf>);
+    const b = half({ ...six, ...y } as Partial<MatingHalf>);
+    const map = geometryMapOf(a, b);
+    expect(map.source).toBe('unknown');
+    expect(map.isIdentity).toBe(true);
+  });
+
+  it('is then drawn by place where both numberings are stated and differ', () => {
+    const six = { ways: 6, rows: 2, cavityOneCorner: undefined };
+    const a = half({ ...six, numbering: 'row-wise' } as Partial<MatingHalf>);
+    const b = half({ ...six, numbering: 'zig-zag' } as Partial<MatingHalf>);
+    expect(pairsText(a, b)).toBe('1-1 2-3 3-5 4-2 5-4 6-6');
+    expect(pairsText(b, a)).toBe('1-1 2-4 3-2 4-5 5-3 6-6');
+  });
+
   it('is taken from the declaration where there is one', () => {
     const a = half({ ways: 3, rows: 1, numbering: 'row-wise', cavityOneCorner: 'top-left' });
     const map = mateMapOf({ map: [{ a: '1', b: '2' }] }, a, a);
