@@ -1,5 +1,7 @@
-import { serialiseCatalogue } from '@latchwork/core/model/serialise';
+import { serialiseCatalogue, serialiseProject } from '@latchwork/core/model/serialise';
 import { workbenchCatalogue } from './catalogue/catalogue';
+import { benchLamp } from './demos/bench-lamp';
+import { weatherStation } from './demos/weather-station/weather-station';
 
 /** A file of the repository that is made by a program, with the path where it stands. */
 export interface Product {
@@ -12,4 +14,6 @@ export const products = (): readonly Product[] => [
     path: 'assets/catalogues/workbench.json',
     text: () => serialiseCatalogue(workbenchCatalogue()),
   },
+  { path: 'demo-projects/bench-lamp.latchwork', text: () => serialiseProject(benchLamp()) },
+  { path: 'demo-projects/weather-station.latchwork', text: () => serialiseProject(weatherStation()) },
 ];

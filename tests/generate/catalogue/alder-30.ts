@@ -1,6 +1,7 @@
 import type { Part } from '@latchwork/core/model/parts/part';
 import { contact, type Band } from './contacts';
 import type { Family } from './family';
+import { alderVariants } from './alder-variants';
 import { header, housing, secondaryLock } from './halves';
 import { awg, mm2 } from './records';
 
@@ -14,7 +15,7 @@ export const ALDER: Family = {
     { ways: 2, rows: 1 },
     { ways: 3, rows: 1 },
     { ways: 4, rows: 1 },
-    { ways: 6, rows: 2 },
+    { ways: 6, rows: 1 },
     { ways: 8, rows: 2 },
     { ways: 12, rows: 2 },
   ],
@@ -73,7 +74,7 @@ export const ALDER_BANDS: readonly Band[] = [
     code: 'M05',
     sizeMin: mm2(0.22),
     sizeMax: mm2(0.5),
-    areaMm2: [0.2, 0.55],
+    areaMm2: [0.18, 0.64],
     insulationMm: [1, 1.6],
     stripLengthMm: 2.5,
     currentMaxA: 5,
@@ -121,5 +122,5 @@ export function alderParts(): Part[] {
       ),
     ),
   );
-  return [...halves, ...locks, ...contacts];
+  return [...halves, ...alderVariants(f), ...locks, ...contacts];
 }

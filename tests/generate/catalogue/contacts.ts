@@ -27,9 +27,12 @@ export interface ContactArgs {
   readonly temperatureMaxC: number;
 }
 
-/** Part numbers: series, kind, band, finish, then R for contacts on a strip or L for loose ones. */
+/**
+ * Part numbers: series, kind, band, then finish (0 tin, 1 gold) and form (1 on a strip, 2 loose), so that of several
+ * that fit the plain one on a strip comes first.
+ */
 export const contactNumber = (a: Pick<ContactArgs, 'series' | 'band' | 'kind' | 'finish' | 'form'>): string =>
-  `${a.series}-${a.kind === 'pin' ? 'P' : 'S'}${a.band.code}-${a.finish === 'tin' ? 'SN' : 'AU'}-${a.form === 'strip' ? 'R' : 'L'}`;
+  `${a.series}-${a.kind === 'pin' ? 'P' : 'S'}${a.band.code}-${a.finish === 'tin' ? 0 : 1}${a.form === 'strip' ? 1 : 2}`;
 
 export function contact(a: ContactArgs): ContactPart {
   const { band } = a;

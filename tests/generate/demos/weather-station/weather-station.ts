@@ -1,0 +1,57 @@
+import type { Project } from '@latchwork/core/model/project';
+import { startDemo, type DemoBuilder } from '../builder';
+import { fillTitle } from '../title';
+import { addConnectors, declareCavities } from './connectors';
+import { addEquipment } from './equipment';
+import { addFormboard, protectAndMark } from './formboard';
+import { SIGNALS } from './signals';
+import { addWires } from './wires';
+
+/**
+ * Medium and clean: an invented weather station. Two boards, a painted bottom plate with sealed halves, splices in
+ * the battery leads, two twisted pairs, all routed over the formboard.
+ */
+export function weatherStation(): Project {
+  const demo = startDemo({ firstId: 2_000_000, title: 'Weather station harness' });
+  fillTitle(demo, {
+    number: 'EX-0002',
+    supplementaryTitle: 'Medium and clean: boards, a panel, splices, twisted pairs (invented example)',
+    notes: [
+      'The halves X31 to X37 come with the sensors, the modem and the battery; X1 to X6 and X38 come on their boards.',
+      'WG1 and WG2 stay twisted to within 25 mm of the contacts.',
+    ],
+  });
+  demo.do({ id: 'project.edit', args: { change: { buildQuantities: [1, 10, 100] } } });
+  addEquipment(demo);
+  addConnectors(demo);
+  addSignals(demo);
+  declareCavities(demo);
+  addWires(demo);
+  addFormboard(demo);
+  protectAndMark(demo);
+  return demo.project;
+}
+
+function addSignals(demo: DemoBuilder): void {
+  for (const [name, kind, voltageV, currentA, source] of SIGNALS) {
+    const [designator, cavity] = source.split(':') as [string, string];
+    const from = { connector: demo.id('connectors', designator), cavity };
+    demo.do({
+      id: 'signal.add',
+      args: { signal: { name, class: kind, voltageV, currentA, source: from } },
+    });
+  }
+  const twin = (a: string, b: string): void => {
+    for (const [one, other] of [
+      [a, b],
+      [b, a],
+    ] as const)
+      // prettier-ignore
+      demo.do({
+        id: 'signal.edit',
+        args: { id: demo.signalId(one), change: { pairedWith: demo.signalId(other) } },
+      });
+  };
+  twin('WIND_A', 'WIND_B');
+  twin('SOIL_A', 'SOIL_B');
+}
