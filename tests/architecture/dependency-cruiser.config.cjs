@@ -61,7 +61,7 @@ module.exports = {
     allowedInCore('commands', ['base', 'model', 'catalogue', 'derive', 'calc']),
     allowedInCore('exports', ['base', 'model', 'catalogue', 'derive', 'calc', 'rules']),
     allowedInCore('tools', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
-    allowedInCore('bridge', ['base', 'model', 'catalogue']),
+    allowedInCore('bridge', ['base', 'model', 'catalogue', 'exports']),
     {
       name: 'window-has-no-machine',
       comment: 'The window is sandboxed: it asks through core/bridge and holds tokens, never paths.',
