@@ -4,13 +4,6 @@ import type { MatingHalf } from '../model/parts/part';
 import type { Wire, WireEnd } from '../model/wire';
 import type { Route } from './route';
 
-/** What of a resolved end its allowance depends on. */
-export interface EndForLength {
-  readonly end: WireEnd;
-  readonly connector: { readonly connector: Connector; readonly part: MatingHalf | undefined } | undefined;
-  readonly contactPart: ContactPart | undefined;
-}
-
 /**
  * Cut length of a wire in millimetres, with what it is made of. `cutMm` is absent when there is neither a typed
  * length nor a way; `needs` names inputs whose absence makes the number incomplete.
@@ -22,6 +15,13 @@ export interface WireLength {
   readonly allowancesMm: readonly [number, number];
   readonly extraMm: number;
   readonly needs: readonly string[];
+}
+
+/** What of a resolved end its allowance depends on. */
+export interface EndForLength {
+  readonly end: WireEnd;
+  readonly connector: { readonly connector: Connector; readonly part: MatingHalf | undefined } | undefined;
+  readonly contactPart: ContactPart | undefined;
 }
 
 /**
