@@ -2,6 +2,7 @@ import { serialiseCatalogue, serialiseProject } from '@latchwork/core/model/seri
 import { workbenchCatalogue } from './catalogue/catalogue';
 import { benchLamp } from './demos/bench-lamp';
 import { weatherStation } from './demos/weather-station/weather-station';
+import { workshopFaults } from './demos/workshop-faults/workshop-faults';
 
 /** A file of the repository that is made by a program, with the path where it stands. */
 export interface Product {
@@ -16,4 +17,5 @@ export const products = (): readonly Product[] => [
   },
   { path: 'demo-projects/bench-lamp.latchwork', text: () => serialiseProject(benchLamp()) },
   { path: 'demo-projects/weather-station.latchwork', text: () => serialiseProject(weatherStation()) },
+  { path: 'demo-projects/workshop-faults.latchwork', text: () => serialiseProject(workshopFaults()) },
 ];

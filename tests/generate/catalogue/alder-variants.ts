@@ -37,7 +37,6 @@ export function alderVariants(f: Family): (HousingPart | HeaderPart)[] {
         `${f.name}, free housing for sockets with the body of a plug, 3 ways, 3 mm, key A, natural`,
       ),
       bodyForm: 'plug',
-      cavityOneCorner: 'top-right',
     },
     {
       ...renamed(
@@ -46,7 +45,6 @@ export function alderVariants(f: Family): (HousingPart | HeaderPart)[] {
         `${f.name}, free housing for pins with the body of a receptacle, 3 ways, 3 mm, key A, natural`,
       ),
       bodyForm: 'receptacle',
-      cavityOneCorner: 'top-left',
     },
     {
       ...renamed(

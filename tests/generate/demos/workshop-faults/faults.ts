@@ -1,0 +1,60 @@
+/**
+ * The deliberate faults, in the order of the notes. `at` names the object that carries the fault's text: a wire, a
+ * connector or a splice.
+ */
+export const FAULTS: readonly { readonly rule: string; readonly at: string; readonly text: string }[] = [
+  { rule: 'contact-kind', at: 'W1', text: 'a pin contact in X2:1, a housing for sockets' },
+  { rule: 'contact-series', at: 'W2', text: 'a contact of series BI2 in X2:2, which takes AL3' },
+  { rule: 'contact-missing', at: 'W3', text: 'no contact at X2:3' },
+  { rule: 'conductor-range', at: 'W4', text: 'a 26 AWG wire in the 20 to 24 AWG contact at X2:4' },
+  {
+    rule: 'insulation-range',
+    at: 'W5',
+    text: '22 AWG with 1.6 mm insulation at X2:5, where the contact grips 0.89 to 1.53 mm',
+  },
+  { rule: 'conductor-solid', at: 'W6', text: 'solid wire in the contact for stranded wire at X2:6' },
+
+  { rule: 'strip-length', at: 'W11', text: 'stripped 4 mm at X6:1, the contact wants 2.5 ± 0.3 mm' },
+  {
+    rule: 'double-crimp',
+    at: 'W12',
+    text: '24 and 26 AWG in one contact at X6:2, a pair that nobody approved',
+  },
+  { rule: 'cavity-shared', at: 'W14', text: 'two contacts in the cavity X6:3' },
+  { rule: 'cavity-state', at: 'X6', text: 'nobody says what cavity 6 is meant to be' },
+
+  { rule: 'net-conflict', at: 'X9', text: 'W21 joins PUMP_SUP at X9:1 with FAN_SUP at X12:1' },
+  { rule: 'net-ends', at: 'W22', text: 'LEVEL ends at X12:2, which its device declares empty' },
+  { rule: 'colour-repeat', at: 'W23', text: 'white in X10 like W24, and on another net' },
+  { rule: 'length-missing', at: 'W25', text: 'no typed length, and no way over the formboard' },
+  { rule: 'mate-plating', at: 'X10', text: 'a gold contact in X10:6 meets the tin pin of X9' },
+  { rule: 'designator-unique', at: 'X10', text: 'the wires in X10:3 and X10:6 are both called W23' },
+
+  { rule: 'mate-interface', at: 'X14', text: 'an Alder 3.0 housing on a Birch 2.0 header' },
+  { rule: 'mate-body-form', at: 'X16', text: 'the body of a plug on the plug X15' },
+  { rule: 'mate-keying', at: 'X18', text: 'key A on the header X17 with key B' },
+  { rule: 'mate-number-map', at: 'X20', text: 'the header X19 counts from the other end: 1 meets 3' },
+  {
+    rule: 'mate-contact-kind',
+    at: 'X21',
+    text: 'sockets against the sockets of X22; counted alike, they also meet in reverse (mate-number-map)',
+  },
+  { rule: 'secondary-lock', at: 'X24', text: 'its secondary lock is not fitted' },
+
+  { rule: 'panel-thickness', at: 'X31', text: 'latches on 0.8 to 1.8 mm, the panel U1 is 4 mm thick' },
+  { rule: 'panel-mount', at: 'X33', text: 'a panel housing on the board A2' },
+  { rule: 'solder-process', at: 'X34', text: 'a header for wave and hand soldering on a board for reflow' },
+  { rule: 'tail-length', at: 'X35', text: 'tails of 3.2 mm in a board of 3.2 mm do not come through' },
+  { rule: 'cavity-plug', at: 'X36', text: 'the empty cavity 3 of a sealed housing has no plug' },
+
+  { rule: 'cavity-unknown', at: 'X42', text: 'W33 ends in cavity 4 of a housing with 3 ways' },
+  { rule: 'part-unknown', at: 'XS1', text: 'nobody has chosen a splice' },
+  { rule: 'mate-missing', at: 'X43', text: 'wired and plugged into nothing' },
+];
+
+export const faultText = (rule: string): string => {
+  const at = FAULTS.findIndex((f) => f.rule === rule);
+  const fault = FAULTS[at];
+  if (!fault) throw new Error(`No fault for ${rule}`);
+  return `Fault ${at + 1}, ${rule}: ${fault.text}.`;
+};
