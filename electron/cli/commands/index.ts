@@ -1,4 +1,9 @@
 import { type CliCommand } from '../command';
+import { check } from './check';
+import { exportCommand } from './export';
+import { importCommand } from './import';
+import { info } from './info';
+import { rules } from './rules';
 
 /** In the order in which --help shows them. */
-export const cliCommands: readonly CliCommand[] = [];
+export const cliCommands: readonly CliCommand[] = [check, exportCommand, importCommand, rules, info];

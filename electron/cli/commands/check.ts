@@ -1,0 +1,66 @@
+import { Option } from 'commander';
+import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
+import { type ToldFinding, toldFindings } from '@latchwork/core/exports/findings/told-findings';
+import { evidenceText, needText, RESULT_WORDS } from '@latchwork/core/exports/findings/finding-words';
+import { type CheckResult } from '@latchwork/core/rules/check-harness';
+import { SEVERITIES, type Severity } from '@latchwork/core/rules/finding';
+import { type CliCommand } from '../command';
+import { CLEAN, COULD_NOT_RUN, FOUND } from '../io';
+import { checkJson } from './shared/check-json';
+import { checkProject, openProject } from './shared/open-project';
+
+/** Asks every rule about a project. Cannot-verify counts like a failure: a blank is not a pass. */
+export const check: CliCommand = {
+  name: 'check',
+  summary: 'Check a project against its limits and list the findings.',
+  describe: (command) =>
+    void command
+      .argument('<file>', 'project (.latchwork)')
+      .addOption(
+        new Option('--fail-on <severity>', 'exit 1 on findings of this severity or graver')
+          .choices(SEVERITIES)
+          .default('major'),
+      )
+      .option('--json', 'findings as JSON of a stable shape'),
+  async run([file], options, io) {
+    const failOn = options['failOn'] as Severity;
+    const project = await openProject(file as string);
+    if (!project.ok) {
+      io.err(`${project.problem}\n`);
+      return COULD_NOT_RUN;
+    }
+    const result = checkProject(project.value);
+    const told = toldFindings(project.value, result.findings);
+    io.out(options['json'] ? checkJson(result, told, failOn) : checkText(result, told));
+    const found = told.some((t) => SEVERITIES.indexOf(t.finding.severity) <= SEVERITIES.indexOf(failOn));
+    return found ? FOUND : CLEAN;
+  },
+};
+
+function checkText(result: CheckResult, told: readonly ToldFinding[]): string {
+  const { titleBlock, revisions, limitSet } = result.harness.project;
+  const revision = revisions.at(-1)?.revision ?? 'not given';
+  const number = titleBlock.identificationNumber ? `, ${titleBlock.identificationNumber}` : '';
+  const tally = [...result.tally().values()];
+  const passed = tally.reduce((n, t) => n + t.pass, 0);
+  const counts = SEVERITIES.map((s) => `${told.filter((t) => t.finding.severity === s).length} ${s}`);
+  return [
+    `${titleBlock.title}${number}, revision ${revision}. Limit set ${limitSet.name}, revision ${limitSet.revision}.`,
+    ...told.flatMap(findingLines),
+    '',
+    `${told.length} findings: ${counts.join(', ')}. ${passed} checks passed by ${tally.length} rules.`,
+    AID_NOT_AUTHORITY,
+    '',
+  ].join('\n');
+}
+
+function findingLines({ finding, where, message }: ToldFinding): string[] {
+  return [
+    '',
+    `${finding.severity}, ${RESULT_WORDS[finding.result]}: ${where} [${finding.rule}]`,
+    `  ${message}`,
+    ...finding.evidence.map((e) => `  used: ${evidenceText(e)}`),
+    ...finding.needs.map((n) => `  needs: ${needText(n)}`),
+    ...(finding.fix ? [`  fix: ${finding.fix.label}`] : []),
+  ];
+}

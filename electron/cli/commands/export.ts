@@ -1,0 +1,51 @@
+import { Option } from 'commander';
+import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
+import { EXPORTERS } from '@latchwork/core/exports/index';
+import { must } from '@latchwork/core/base/assert-never';
+import { DOCUMENT_FORMATS, type DocumentFormat, documentBytes } from '../../services/document-bytes';
+import { type CliCommand } from '../command';
+import { CLEAN, COULD_NOT_RUN } from '../io';
+import { checkProject, openProject } from './shared/open-project';
+import { writeOutput } from './shared/write-output';
+
+/** Writes one document of a project. */
+export const exportCommand: CliCommand = {
+  name: 'export',
+  summary: 'Write a document of a project to a file.',
+  describe: (command) =>
+    void command
+      .argument('<file>', 'project (.latchwork)')
+      .addOption(
+        new Option('--document <id>', 'which document')
+          .choices(EXPORTERS.map((e) => e.id))
+          .makeOptionMandatory(),
+      )
+      .addOption(
+        new Option('--format <format>', 'file format').choices(DOCUMENT_FORMATS).makeOptionMandatory(),
+      )
+      .requiredOption('--out <path>', 'file to write; a file of that name is replaced')
+      .option('--quantity <n>', 'build quantity, for documents of an order'),
+  async run([file], options, io) {
+    const stop = (reason: string): typeof COULD_NOT_RUN => {
+      io.err(`${reason}\n`);
+      return COULD_NOT_RUN;
+    };
+    const exporter = must(
+      EXPORTERS.find((e) => e.id === options['document']),
+      'document',
+    );
+    if (options['quantity'] !== undefined)
+      return stop(`${exporter.id} is a document of one harness: it has no --quantity.`);
+    const project = await openProject(file as string);
+    if (!project.ok) return stop(project.problem);
+    const result = checkProject(project.value);
+    const table = exporter.table(result.harness, result);
+    const out = options['out'] as string;
+    const refusal = await writeOutput(out, await documentBytes(table, options['format'] as DocumentFormat), [
+      file as string,
+    ]);
+    if (refusal !== null) return stop(refusal);
+    io.err(`${exporter.title}, ${table.rows.length} rows, written to ${out}.\n${AID_NOT_AUTHORITY}\n`);
+    return CLEAN;
+  },
+};

@@ -1,0 +1,86 @@
+import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
+import { tiny } from '@latchwork/core/model/tiny';
+import { bench, type Bench } from './bench';
+
+let b: Bench;
+beforeAll(async () => {
+  b = await bench();
+  await b.save('clean.latchwork', tiny());
+  // A pin contact in a housing for sockets.
+  await b.save(
+    'faulty.latchwork',
+    tiny((t) => {
+      t.project.contacts[0]!.part = t.part('contact', 'C-PIN').id;
+    }),
+  );
+});
+afterAll(() => b.remove());
+
+describe('latchwork check', () => {
+  it('ends with 0 on a clean project, and still says that it is no authority', async () => {
+    const { code, out, err } = await b.run('check', b.path('clean.latchwork'));
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('0 findings: 0 critical, 0 major, 0 minor, 0 note.');
+    expect(out).toContain('Checked against the limits entered.');
+  });
+
+  it('ends with 1 on a finding and tells where, what, with which values', async () => {
+    const { code, out } = await b.run('check', b.path('faulty.latchwork'));
+    expect(code).toBe(1);
+    expect(out).toMatch(/^major, fail: .*X1:1.* \[contact-kind\]$/m);
+    expect(out).toMatch(/^ {2}used: .+ \(.+\)$/m);
+  });
+
+  test.each([
+    ['critical', 0],
+    ['major', 1],
+    ['note', 1],
+  ])('--fail-on %s ends with %i where the gravest finding is major', async (severity, code) => {
+    expect((await b.run('check', b.path('faulty.latchwork'), '--fail-on', severity)).code).toBe(code);
+  });
+
+  it('--json has the documented shape, on stdout alone, the same each time', async () => {
+    const { code, out, err } = await b.run('check', b.path('faulty.latchwork'), '--json');
+    expect([code, err]).toEqual([1, '']);
+    const answer = JSON.parse(out);
+    expect(Object.keys(answer)).toEqual(['format', 'formatVersion', 'caution', 'project', 'limitSet', 'failOn', 'summary', 'rules', 'findings']); // prettier-ignore
+    expect(answer).toMatchObject({
+      format: 'latchwork-check',
+      formatVersion: 1,
+      project: { title: 'Tiny example', identificationNumber: '', revision: 'A' },
+      limitSet: { name: 'General', revision: '1' },
+      failOn: 'major',
+    });
+    const finding = answer.findings.find((f: { rule: string }) => f.rule === 'contact-kind');
+    expect(Object.keys(finding)).toEqual(['key', 'rule', 'ruleRevision', 'severity', 'result', 'objects', 'message', 'data', 'evidence', 'needs', 'fix', 'decisions']); // prettier-ignore
+    expect(finding.objects[0]).toMatchObject({ text: 'X1:1' });
+    expect(finding.message).not.toContain('{{');
+    expect(answer.rules.find((r: { id: string }) => r.id === 'contact-kind')).toMatchObject({ pass: 3, fail: 1, cannotVerify: 0 }); // prettier-ignore
+    const counted = Object.values(answer.summary as Record<string, { fail: number; cannotVerify: number }>).reduce((n, s) => n + s.fail + s.cannotVerify, 0); // prettier-ignore
+    expect(counted).toBe(answer.findings.length);
+    expect((await b.run('check', b.path('faulty.latchwork'), '--json')).out).toBe(out);
+  });
+
+  test.each([
+    ['a file that is not there', ['check', 'nowhere.latchwork'], 'nowhere.latchwork: The file or folder does not exist.'],
+    ['an unknown severity', ['check', 'clean.latchwork', '--fail-on', 'grave'], 'grave'],
+    ['no file', ['check'], "missing required argument 'file'"],
+    ['an unknown option', ['check', 'clean.latchwork', '--jsn'], 'unknown option'],
+  ])('ends with 2 on %s, with nothing on stdout', async (_, argv, words) => {
+    const { code, out, err } = await b.run(...argv.map((a) => (a.endsWith('.latchwork') ? b.path(a) : a)));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(words);
+  }); // prettier-ignore
+
+  test.each([
+    ['{', 'This is not readable JSON'],
+    ['{"format":"other"}', 'This is not a latchwork-project file'],
+    ['{"format":"latchwork-project","formatVersion":99}', 'format version 99'],
+    ['{"format":"latchwork-project","formatVersion":1}', 'does not have the shape'],
+    [new Uint8Array([0xff, 0xfe, 0x41]), 'not UTF-8'],
+  ])('ends with 2 on a file that is no project: %j', async (content, words) => {
+    const { code, out, err } = await b.run('check', await b.write('bad.latchwork', content));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(words);
+  });
+});

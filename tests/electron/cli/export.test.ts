@@ -1,0 +1,72 @@
+import { parse } from 'csv-parse/sync';
+import ExcelJS from 'exceljs';
+import { afterEach, beforeEach, describe, expect, it, test } from 'vitest';
+import { tiny } from '@latchwork/core/model/tiny';
+import { bench, type Bench } from './bench';
+
+let b: Bench;
+let file: string;
+beforeEach(async () => {
+  b = await bench();
+  file = await b.save('tiny.latchwork', tiny());
+});
+afterEach(() => b.remove());
+
+const exported = (document: string, format: string, out: string) =>
+  b.run('export', file, '--document', document, '--format', format, '--out', b.path(out));
+
+describe('latchwork export', () => {
+  it('writes a parts list as CSV, talks on stderr, and leaves no other file behind', async () => {
+    const { code, out, err } = await exported('parts-list', 'csv', 'parts.csv');
+    expect([code, out]).toEqual([0, '']);
+    expect(err).toContain('Parts list, 10 rows, written to');
+    expect(err).toContain('Checked against the limits entered.');
+    const rows = parse(await b.read('parts.csv'), { columns: true }) as Record<string, string>[];
+    expect(rows).toHaveLength(10);
+    expect(rows.find((r) => r['Part number'] === 'C-PIN')).toMatchObject({ Quantity: '2', Unit: 'pcs' });
+    expect(await b.files()).toEqual(['parts.csv', 'tiny.latchwork']);
+  });
+
+  it('writes a connection table as XLSX', async () => {
+    expect((await exported('connection-table', 'xlsx', 'wires.xlsx')).code).toBe(0);
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.load((await b.bytes('wires.xlsx')) as unknown as ExcelJS.Buffer);
+    const column = book.worksheets[0]!.getColumn(1).values;
+    expect(column.slice(-3)).toEqual(['Wire', 'W1', 'W2']);
+  });
+
+  it('writes a findings report as JSON with head and rows', async () => {
+    expect((await exported('findings-report', 'json', 'findings.json')).code).toBe(0);
+    const document = JSON.parse(await b.read('findings.json'));
+    expect(document).toMatchObject({ format: 'latchwork-document', formatVersion: 1, document: 'findings-report', rows: [] }); // prettier-ignore
+    expect(document.head).toContainEqual({ label: 'Title', value: 'Tiny example' });
+  });
+
+  test.each(['csv', 'xlsx', 'json'])(
+    'gives the same bytes twice as %s, over the file that was there',
+    async (format) => {
+      await exported('parts-list', format, 'x');
+      const first = await b.bytes('x');
+      await b.write('x', 'something else');
+      await exported('parts-list', format, 'x');
+      expect(Buffer.compare(first, await b.bytes('x'))).toBe(0);
+    },
+  );
+
+  test.each([
+    ['an unknown document', ['--document', 'poem', '--format', 'csv', '--out', 'x'], 'poem'],
+    ['an unknown format', ['--document', 'parts-list', '--format', 'doc', '--out', 'x'], 'doc'],
+    ['no place to write', ['--document', 'parts-list', '--format', 'csv'], '--out'],
+    ['a quantity for a document of one harness', ['--document', 'parts-list', '--format', 'csv', '--out', 'x', '--quantity', '5'], 'has no --quantity'],
+    ['a folder that is not there', ['--document', 'parts-list', '--format', 'csv', '--out', 'no/x'], 'does not exist'],
+    ['its own input', ['--document', 'parts-list', '--format', 'csv', '--out', 'tiny.latchwork'], 'one of the files that were read'],
+  ])('ends with 2 on %s and writes nothing', async (_, options, words) => {
+    const before = await b.read('tiny.latchwork');
+    const argv = options.map((o, i) => (options[i - 1] === '--out' ? b.path(o) : o));
+    const { code, out, err } = await b.run('export', file, ...argv);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(words);
+    expect(await b.files()).toEqual(['tiny.latchwork']);
+    expect(await b.read('tiny.latchwork')).toBe(before);
+  }); // prettier-ignore
+});
