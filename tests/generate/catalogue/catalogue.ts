@@ -35,10 +35,3 @@ export const workbenchCatalogue = (): Catalogue => ({
 let made: readonly Part[] | undefined;
 
 export const workbenchParts = (): readonly Part[] => (made ??= workbenchCatalogue().parts);
-
-/** The part of that number; throws when the catalogue has none. */
-export function workbenchPart(partNumber: string): Part {
-  const part = workbenchParts().find((p) => p.partNumber === partNumber);
-  if (!part) throw new Error(`The workbench catalogue has no part ${partNumber}`);
-  return part;
-}

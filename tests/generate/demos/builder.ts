@@ -5,7 +5,7 @@ import { countingIds } from '@latchwork/core/model/ids';
 import { newProject } from '@latchwork/core/model/new-project';
 import { partOfKind, type Part, type PartKind } from '@latchwork/core/model/parts/part';
 import type { Project } from '@latchwork/core/model/project';
-import { workbenchPart, workbenchParts } from '../catalogue/catalogue';
+import { workbenchParts } from '../catalogue/catalogue';
 
 type NamedCollection =
   'connectors' | 'wires' | 'splices' | 'nodes' | 'segments' | 'equipment' | 'cables' | 'groups';
@@ -27,7 +27,7 @@ export interface DemoBuilder {
   do(call: Call): void;
   id(collection: NamedCollection, designator: string): string;
   signalId(name: string): string;
-  /** The record from the workbench catalogue. */
+  /** The record from the catalogue. */
   part<K extends PartKind>(kind: K, partNumber: string): Extract<Part, { kind: K }>;
   connector(
     designator: string,
@@ -60,6 +60,8 @@ export interface DemoBuilder {
     colour: string,
     options?: WireOptions,
   ): void;
+  /** The core of a placed cable from one cavity to another, with the colour that the core has. */
+  core(designator: string, from: string, to: string, cable: string, name: string): void;
   node(designator: string, at: readonly [number, number], connectors?: readonly string[]): void;
   segment(designator: string, from: string, to: string): void;
   cover(partNumber: string, segment: string, fromMm: number, toMm: number, layer?: number): void;
@@ -70,9 +72,15 @@ export interface DemoBuilder {
 }
 
 /** Ids count up from `firstId`, so that the file is the same on every run and no two demos share an id. */
-export function startDemo(args: { readonly firstId: number; readonly title: string }): DemoBuilder {
+export function startDemo(args: {
+  readonly firstId: number;
+  readonly title: string;
+  /** Where parts are taken from; absent means the workbench catalogue. */
+  readonly parts?: readonly Part[];
+}): DemoBuilder {
   const newId = countingIds(args.firstId);
-  const context = { newId, catalogue: workbenchParts() };
+  const catalogue = args.parts ?? workbenchParts();
+  const context = { newId, catalogue };
   let history: History = startHistory(
     newProject({ id: newId(), revisionId: newId(), title: args.title, creator: 'A. Example' }),
   );
@@ -92,8 +100,13 @@ export function startDemo(args: { readonly firstId: number; readonly title: stri
     if (!found) throw new Error(`No signal ${name}`);
     return found.id;
   };
+  const partOf = (partNumber: string): Part => {
+    const found = catalogue.find((p) => p.partNumber === partNumber);
+    if (!found) throw new Error(`The catalogue has no part ${partNumber}`);
+    return found;
+  };
   const part = <K extends PartKind>(kind: K, partNumber: string): Extract<Part, { kind: K }> => {
-    const found = partOfKind(workbenchPart(partNumber), kind);
+    const found = partOfKind(partOf(partNumber), kind);
     if (!found) throw new Error(`${partNumber} is no ${kind}`);
     return found;
   };
@@ -114,7 +127,7 @@ export function startDemo(args: { readonly firstId: number; readonly title: stri
     signalId,
     part,
     connector(designator, partNumber, [x, y], more = {}) {
-      const record = workbenchPart(partNumber);
+      const record = partOf(partNumber);
       if (record.kind !== 'housing' && record.kind !== 'header') throw new Error(`${partNumber} is no half`);
       run({
         id: 'connector.place',
@@ -131,7 +144,7 @@ export function startDemo(args: { readonly firstId: number; readonly title: stri
       const connector = id('connectors', designator);
       if (more.description)
         run({ id: 'connector.edit', args: { ids: [connector], change: { description: more.description } } });
-      if (record.kind === 'housing' && more.locked !== false)
+      if (record.kind === 'housing' && record.secondaryLock && more.locked !== false)
         run({ id: 'connector.fit-lock', args: { id: connector } });
     },
     declare(designator, signals) {
@@ -165,6 +178,11 @@ export function startDemo(args: { readonly firstId: number; readonly title: stri
         },
       });
     },
+    core: (designator, from, to, cable, name) =>
+      run({
+        id: 'wire.add',
+        args: { from: target(from), to: target(to), designator, core: { cable: id('cables', cable), name } },
+      }),
     node(designator, [x, y], connectors = []) {
       const ids = connectors.map((c) => id('connectors', c));
       run({ id: 'node.add', args: { designator, position: { x, y }, connectors: ids } });
