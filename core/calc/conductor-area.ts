@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Result } from '../base/result';
 import { WireSize, wireSizeText } from '../model/wire-size';
+import { awgAreaMm2 } from './awg';
 import { answer, calculation, field, figure, type Answer, type CalcSource } from './calculation';
 import type { CalcProblem } from './calc-problem';
 import { strandAreaMm2 } from './strand-area';
@@ -11,9 +12,6 @@ export interface ConductorArea extends Answer {
   /** The wire's own record, its strands, or only its designation. */
   readonly basis: 'catalogue' | 'stranding' | 'designation';
 }
-
-/** Diameter of a solid AWG wire in mm, unrounded: 0.127 x 92^((36 - n)/39), n = 0, -1, -2, -3 for 1/0 to 4/0. */
-const solidAwgMm = (gauge: number): number => 0.127 * 92 ** ((36 - gauge) / 39);
 
 /** A circular mil is the area of a circle of one thousandth of an inch, mm2. */
 const MM2_PER_CIRCULAR_MIL = (Math.PI / 4) * 0.0254 ** 2;
@@ -93,12 +91,6 @@ export const conductorArea = calculation<typeof inputs, ConductorArea>({
           { title: 'IEC 60228 nominal area', verified: true },
           note,
         )
-      : result(
-          (Math.PI / 4) * solidAwgMm(size.gauge) ** 2,
-          'designation',
-          'pi/4 x (0.127 x 92^((36 - n)/39))^2',
-          B258,
-          note,
-        );
+      : result(awgAreaMm2(size.gauge), 'designation', 'pi/4 x (0.127 x 92^((36 - n)/39))^2', B258, note);
   },
 });

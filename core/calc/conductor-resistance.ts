@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { answer, calculation, field, figure, type Answer, type CalcSource } from './calculation';
 import {
+  ALUMINIUM_ZERO_C,
   CONCENTRIC_LAY_FACTOR,
   COPPER_RESISTIVITY_OHM_MM2_PER_KM,
   COPPER_TEMPERATURE,
@@ -21,8 +22,13 @@ export interface ConductorResistance extends Answer {
  * Factor from 20 C to a temperature for annealed copper: (234.5 + T)/254.5. Agrees with alpha = 0.00393/K to 0.1 % from
  * 0 to 100 C; holds about -50 to 250 C. IEC 60228 corrects measurements with 0.004/K instead.
  */
-export const copperFactor = (temperatureC: number): number =>
-  (COPPER_ZERO_C + temperatureC) / (COPPER_ZERO_C + 20);
+export const copperFactor = (temperatureC: number): number => temperatureFactor('copper', 20, temperatureC);
+
+/** Factor on a resistance from one temperature to another, degrees C: (z + T2)/(z + T1). */
+export function temperatureFactor(metal: 'copper' | 'aluminium', fromC: number, toC: number): number {
+  const zeroC = metal === 'copper' ? COPPER_ZERO_C : ALUMINIUM_ZERO_C;
+  return (zeroC + toC) / (zeroC + fromC);
+}
 
 /** Resistance of plain copper at 20 C, ohm/km, for a metal area in mm2 and the excess length of the strands. */
 export const copperOhmPerKm = (areaMm2: number, layFactor: number): number =>
