@@ -87,8 +87,11 @@ const coloursOf = memoByIdentity((use: ConnectorUse): Colours => {
     if (!colour) without.push(end);
     else byColour.set(colour, [...(byColour.get(colour) ?? []), end]);
   }
-  return { wires, without, repeated: [...byColour.values()].filter((ends) => ends.length > 1) };
+  return { wires, without, repeated: [...byColour.values()].filter(inSeveralCavities) };
 });
+
+const inSeveralCavities = (ends: readonly EndInCavity[]): boolean =>
+  new Set(ends.map(({ end }) => (end.end.at === 'cavity' ? end.end.cavity : ''))).size > 1;
 
 /** The wire's own colour, else that of its core in the cable. */
 function colourOf({ wire }: EndInCavity): string | undefined {
@@ -99,8 +102,11 @@ function colourOf({ wire }: EndInCavity): string | undefined {
 }
 
 function leadApart(harness: Harness, ends: readonly EndInCavity[]): boolean {
+  // Names decide where all wires have one: then no table of nets is needed.
+  const signals = ends.map((e) => e.wire.signal);
+  if (signals.every((s) => s !== undefined)) return new Set(signals).size > 1;
   const nets = netOfWire(harness.nets);
-  return new Set(ends.map((e) => e.wire.signal ?? nets.get(e.wire.wire.id))).size > 1;
+  return new Set(ends.map((e) => nets.get(e.wire.wire.id))).size > 1;
 }
 
 const netOfWire = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, Net> => {

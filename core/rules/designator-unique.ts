@@ -27,18 +27,15 @@ export const designatorUnique: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report) {
-    for (const named of setsOf(harness.project)) {
-      const byName = new Map<string, Named[]>();
-      for (const n of named) {
-        const list = byName.get(n.designator);
-        if (list) list.push(n);
-        else byName.set(n.designator, [n]);
+    for (const set of setsOf(harness.project)) {
+      if (isUnique(set)) {
+        report.pass();
+        continue;
       }
-      let unique = true;
+      const byName = namesIn(set);
       for (const [designator, list] of byName) {
-        if (list.length < 2) continue;
-        unique = false;
-        const last = list.at(-1) as Named;
+        const last = list.at(-1);
+        if (!last || list.length < 2) continue;
         report.fail({
           at: list.map(({ type, id }) => ({ type, id })),
           data: { designator, count: list.length, kinds: list.map((n) => n.type).join(', ') },
@@ -46,7 +43,6 @@ export const designatorUnique: Rule<'project'> = {
           fix: rename(last, freeName(designator, byName)),
         });
       }
-      if (unique) report.pass();
     }
   },
   examples: () => ({
@@ -80,25 +76,51 @@ export const designatorUnique: Rule<'project'> = {
   }),
 };
 
-function setsOf(project: Harness['project']): readonly (readonly Named[])[] {
-  const of = (
-    type: Named['type'],
-    list: readonly { readonly id: string; readonly designator?: string | undefined }[],
-  ): Named[] =>
-    list.flatMap(({ id, designator }) => (designator === undefined ? [] : [{ type, id, designator }]));
-  return [
-    [
-      ...of('equipment', project.equipment),
-      ...of('connector', project.connectors),
-      ...of('cable', project.cables),
-      ...of('wire', project.wires),
-      ...of('group', project.groups),
-      ...of('splice', project.splices),
-      ...of('fuse', project.fuses),
-      ...of('covering', project.coverings),
-    ],
-    [...of('node', project.nodes), ...of('segment', project.segments)],
-  ];
+interface NamedList {
+  readonly type: ObjectRef['type'];
+  readonly list: readonly { readonly id: string; readonly designator?: string | undefined }[];
+}
+
+const setsOf = (project: Harness['project']): readonly (readonly NamedList[])[] => [
+  [
+    { type: 'equipment', list: project.equipment },
+    { type: 'connector', list: project.connectors },
+    { type: 'cable', list: project.cables },
+    { type: 'wire', list: project.wires },
+    { type: 'group', list: project.groups },
+    { type: 'splice', list: project.splices },
+    { type: 'fuse', list: project.fuses },
+    { type: 'covering', list: project.coverings },
+  ],
+  [
+    { type: 'node', list: project.nodes },
+    { type: 'segment', list: project.segments },
+  ],
+];
+
+/** Asked after every edit, so it makes nothing but one set of names. */
+function isUnique(set: readonly NamedList[]): boolean {
+  const seen = new Set<string>();
+  let count = 0;
+  for (const { list } of set)
+    for (const { designator } of list) {
+      if (designator === undefined) continue;
+      seen.add(designator);
+      if (seen.size < ++count) return false;
+    }
+  return true;
+}
+
+function namesIn(set: readonly NamedList[]): ReadonlyMap<string, readonly Named[]> {
+  const byName = new Map<string, Named[]>();
+  for (const { type, list } of set)
+    for (const { id, designator } of list) {
+      if (designator === undefined) continue;
+      const same = byName.get(designator);
+      if (same) same.push({ type, id, designator });
+      else byName.set(designator, [{ type, id, designator }]);
+    }
+  return byName;
 }
 
 /** The lowest number behind the same letters that nobody bears. */

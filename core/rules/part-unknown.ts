@@ -4,7 +4,7 @@ import type { Project } from '../model/project';
 import { tiny } from '../model/tiny';
 import { refText } from './refs';
 import type { Report, Rule } from './rule';
-import { partUsesOf, type PartUse } from './shared/part-uses';
+import { partsAmiss, type PartUse } from './shared/part-uses';
 
 /**
  * Where a wire, a splice or a fuse has no part yet the rule cannot verify; where an object names a record that is
@@ -25,7 +25,9 @@ export const partUnknown: Rule<'project'> = {
   scope: 'project',
   check({ project }, report) {
     const parts = byId(project.parts);
-    for (const use of partUsesOf(project)) check(project, use, parts.get(use.part ?? ''), report);
+    const amiss = partsAmiss(project);
+    for (const use of amiss) tell(project, use, parts.get(use.part ?? ''), report);
+    if (amiss.length === 0) report.pass();
   },
   examples: () => ({
     good: [{ name: 'a record for everything', project: tiny() }],
@@ -64,8 +66,7 @@ export const partUnknown: Rule<'project'> = {
   }),
 };
 
-function check(project: Project, use: PartUse, part: Part | undefined, report: Report): void {
-  if (part && (use.kinds.length === 0 || use.kinds.includes(part.kind))) return report.pass();
+function tell(project: Project, use: PartUse, part: Part | undefined, report: Report): void {
   const object = `${use.role}${refText(project, use.at)}`;
   const at = [use.at];
   if (use.part === undefined) {

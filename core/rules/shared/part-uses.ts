@@ -1,6 +1,7 @@
+import { byId } from '../../base/by-id';
 import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Connector, Contact } from '../../model/connector';
-import type { PartKind } from '../../model/parts/part';
+import type { Part, PartKind } from '../../model/parts/part';
 import type { Project } from '../../model/project';
 import type { Label } from '../../model/topology';
 import type { Wire } from '../../model/wire';
@@ -16,19 +17,49 @@ export interface PartUse {
   readonly kinds: readonly PartKind[];
 }
 
-/** Every place in a project where a part belongs. What an object names is worked out once per object. */
-export function* partUsesOf(project: Project): Generator<PartUse> {
-  for (const c of project.connectors) yield* ofConnector(c);
-  for (const c of project.contacts) yield ofContact(c);
-  for (const w of project.wires) yield* ofWire(w);
-  for (const c of project.cables) yield use({ type: 'cable', id: c.id }, '', c.part, 'cable');
-  for (const s of project.splices) yield use({ type: 'splice', id: s.id }, '', s.part, 'splice');
-  for (const f of project.fuses) yield use({ type: 'fuse', id: f.id }, '', f.part, 'fuse');
-  for (const c of project.coverings) yield use({ type: 'covering', id: c.id }, '', c.part, 'covering');
-  for (const t of project.ties)
-    yield use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie');
-  for (const l of project.labels)
-    if (l.part !== undefined) yield use(labelled(l), `label "${l.text}" on `, l.part, 'label');
+/**
+ * Every place in a project where a part belongs and none of the right kind is. What a collection lacks is remembered
+ * as long as it and the part records stay, and what an object names as long as the object stays.
+ */
+export function partsAmiss(project: Project): readonly PartUse[] {
+  const { parts } = project;
+  return [
+    ...amissIn(project.connectors, parts, ofConnector),
+    ...amissIn(project.contacts, parts, ofContact),
+    ...amissIn(project.wires, parts, ofWire),
+    ...amissIn(project.cables, parts, (c) => [use({ type: 'cable', id: c.id }, '', c.part, 'cable')]),
+    ...amissIn(project.splices, parts, (s) => [use({ type: 'splice', id: s.id }, '', s.part, 'splice')]),
+    ...amissIn(project.fuses, parts, (f) => [use({ type: 'fuse', id: f.id }, '', f.part, 'fuse')]),
+    ...amissIn(project.coverings, parts, (c) => [
+      use({ type: 'covering', id: c.id }, '', c.part, 'covering'),
+    ]),
+    ...amissIn(project.ties, parts, (t) => [
+      use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie'),
+    ]),
+    ...amissIn(project.labels, parts, (l) =>
+      l.part === undefined ? [] : [use(labelled(l), `label "${l.text}" on `, l.part, 'label')],
+    ),
+  ];
+}
+
+const known = new WeakMap<object, { readonly parts: readonly Part[]; readonly amiss: readonly PartUse[] }>();
+
+function amissIn<T extends object>(
+  list: readonly T[],
+  parts: readonly Part[],
+  usesOf: (item: T) => readonly PartUse[],
+): readonly PartUse[] {
+  const before = known.get(list);
+  if (before?.parts === parts) return before.amiss;
+  const partById = byId(parts);
+  const amiss: PartUse[] = [];
+  for (const item of list)
+    for (const u of usesOf(item)) {
+      const part = u.part === undefined ? undefined : partById.get(u.part);
+      if (!part || (u.kinds.length > 0 && !u.kinds.includes(part.kind))) amiss.push(u);
+    }
+  known.set(list, { parts, amiss });
+  return amiss;
 }
 
 const use = (
@@ -52,9 +83,9 @@ const ofConnector = memoByIdentity((c: Connector): readonly PartUse[] => {
   ];
 });
 
-const ofContact = memoByIdentity((c: Contact): PartUse =>
+const ofContact = memoByIdentity((c: Contact): readonly PartUse[] => [
   use({ type: 'contact', id: c.id }, 'contact at ', c.part, 'contact'),
-);
+]);
 
 const ofWire = memoByIdentity((w: Wire): readonly PartUse[] => {
   const at: ObjectRef = { type: 'wire', id: w.id };
