@@ -62,6 +62,17 @@ export function addWires(demo: DemoBuilder): void {
     const signal = splices[from] ?? splices[to];
     demo.wire(`W${i + 1}`, from, to, part, colour, signal ? { signal } : {});
   });
+  for (const [i, [from, to]] of WIRES.entries())
+    for (const [end, place] of [
+      [0, from],
+      [1, to],
+    ] as const)
+      // prettier-ignore
+      if (splices[place])
+        demo.do({
+          id: 'wire.set-strip-length',
+          args: { id: demo.id('wires', `W${i + 1}`), end, stripLengthMm: splicePart.stripLengthMm ?? 6 },
+        });
   const pair = (designator: string, a: string, b: string): void =>
     demo.do({
       id: 'group.add',
