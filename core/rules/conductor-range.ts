@@ -15,7 +15,7 @@ export const conductorRange: Rule<'cavity'> = {
     summary: 'The metal in a crimp barrel is within the range that the contact takes.',
     why: 'Too little metal leaves the barrel loose: the wire pulls out and the joint heats up. Too much cuts strands or leaves the barrel open, so that the contact does not enter the cavity.',
     source:
-      'common practice (IEC 60352-2 states the range per barrel); the true metal area of this very wire decides, a gauge is never compared with mm2',
+      'common practice (compare NASA lesson learned LLIS-0465); the true metal area of this very wire decides, a gauge is never compared with mm2',
     message: '{{wires}} in {{contact}} at {{cavity}}: {{measured}}, the contact takes {{limit}}',
     unknown:
       'Whether {{wires}} suits the barrel of {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
