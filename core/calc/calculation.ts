@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { type z } from 'zod';
 import { ok, problem, type Result } from '../base/result';
 import type { CalcProblem } from './calc-problem';
 

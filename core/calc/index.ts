@@ -1,5 +1,6 @@
 import { ampacity } from './ampacity';
 import { boardSpacing } from './board-spacing';
+import { bundleHeat } from './bundle-heat';
 import { circuit } from './circuit';
 import { clearance } from './clearance';
 import { conductorArea } from './conductor-area';
@@ -26,6 +27,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   voltageDrop,
   circuit,
   ampacity,
+  bundleHeat,
   fuseAgainstWires,
   shortCircuit,
   inrush,

@@ -1,0 +1,54 @@
+import { electricalChecks } from '../core/calc/published/electrical-checks';
+import { relativeDeviation, type PublishedCheck } from '../core/calc/published/check';
+
+/**
+ * Prints a Markdown table of the calculations against published numbers, one line per table or example, with the largest
+ * deviation found. `npx tsx tests/generate/calc-checks.ts`
+ */
+const groups = new Map<string, PublishedCheck[]>();
+for (const check of electricalChecks) {
+  const key = `${check.calculation}|${check.group}`;
+  groups.set(key, [...(groups.get(key) ?? []), check]);
+}
+
+const percent = (share: number): string => `${(100 * share).toFixed(Math.abs(share) < 0.0095 ? 3 : 1)} %`;
+
+function allowedText(c: PublishedCheck): string {
+  if ('relative' in c.allowed) return `+/- ${percent(c.allowed.relative)}`;
+  if ('absolute' in c.allowed)
+    return c.allowed.absolute < 1e-6 ? 'equal' : `+/- ${c.allowed.absolute} ${c.unit}`.trim();
+  return `0 to ${percent(c.allowed.below)} below the maximum`;
+}
+
+function line(checks: readonly PublishedCheck[]): string {
+  const first = checks[0]!;
+  const worst = checks.reduce((a, b) =>
+    Math.abs(relativeDeviation(b)) > Math.abs(relativeDeviation(a)) ? b : a,
+  );
+  const deviation = relativeDeviation(worst);
+  const worstText =
+    Math.abs(deviation) < 5e-7
+      ? 'none'
+      : `${percent(deviation)} (${worst.what}: ${Number(worst.computed.toPrecision(5))} against ${worst.published} ${worst.unit})`;
+  const sources = [...new Set(checks.map((c) => c.source))].join('; ');
+  const cells = [
+    first.calculation,
+    first.group,
+    sources,
+    first.confidence,
+    `${checks.length}`,
+    worstText.replace(' )', ')'),
+    [...new Set(checks.map(allowedText))].join('; '),
+  ];
+  return `| ${cells.join(' | ')} |`;
+}
+
+const rows = [...groups.values()].map(line);
+process.stdout.write(
+  [
+    '| calculation | check | source | seen | numbers | largest deviation | allowed in the test |',
+    '| --- | --- | --- | --- | --- | --- | --- |',
+    ...rows,
+    '',
+  ].join('\n'),
+);
