@@ -173,6 +173,7 @@ function reportOpen(use: ConnectorUse, part: HousingPart, open: readonly CavityU
   const { connector } = use.resolved;
   const cavities = open.map((c) => c.cavity);
   report.fail({
+    open: true,
     at: [connectorRef(use), ...open.map(cavityRef)],
     data: {
       where: connector.designator,

@@ -85,6 +85,7 @@ function reportBlank(use: ConnectorUse, blank: readonly CavityUse[], report: Rep
   const { connector, part } = use.resolved;
   const cavities = blank.map((c) => c.cavity);
   report.fail({
+    open: true,
     at: [connectorRef(use), ...blank.map(cavityRef)],
     data: {
       where: connector.designator,

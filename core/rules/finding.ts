@@ -59,6 +59,11 @@ export const Finding = z.strictObject({
   ruleRevision: z.int(),
   severity: Severity,
   result: z.enum(['fail', 'cannot-verify']),
+  /**
+   * An open point: nothing is wrong yet, something is still to be said before a release (a length, a mate, the state
+   * of a cavity). Shown apart from faults while the harness is being drawn; counts like any finding in a check.
+   */
+  open: z.boolean(),
   objects: z.array(ObjectRef),
   data: z.record(z.string(), z.union([z.string(), z.number()])),
   evidence: z.array(Evidence),

@@ -23,7 +23,7 @@ export const lengthMissing: Rule<'wire'> = {
     const data = { wire: wire.wire.designator };
     const evidence = evidenceOf(wire);
     if (length.cutMm === undefined || length.needs.length > 0)
-      report.cannotVerify({ at, data, evidence, needs: needsOf(wire) });
+      report.cannotVerify({ open: length.kind === 'unknown', at, data, evidence, needs: needsOf(wire) });
     else if (length.cutMm <= 0) report.fail({ at, data: { ...data, measured: length.cutMm }, evidence });
     else report.pass();
   },

@@ -23,6 +23,7 @@ export const mateMissing: Rule<'connector'> = {
     if (connector.supply !== 'harness' || wires === 0) return;
     if (use.mates.length > 0 || connector.unmated === true) return report.pass();
     report.fail({
+      open: true,
       at: [connectorRef(use)],
       data: { connector: connector.designator, wires },
       evidence: [

@@ -71,7 +71,7 @@ function tell(project: Project, use: PartUse, part: Part | undefined, report: Re
   const at = [use.at];
   if (use.part === undefined) {
     const needs = [{ what: `part of ${object}`, at: use.at, field: 'part' }];
-    return report.cannotVerify({ at, data: { object }, needs });
+    return report.cannotVerify({ open: true, at, data: { object }, needs });
   }
   const found = part ? `${PART_KIND_NAMES[part.kind]} ${part.partNumber}` : 'a record that is not there';
   const kinds = use.kinds.map((k) => `a ${PART_KIND_NAMES[k]}`).join(' or ') || 'a part';

@@ -48,6 +48,8 @@ export interface Failure {
   readonly fix?: Fix | undefined;
   /** Where one rule has graver and lighter cases. */
   readonly severity?: Severity;
+  /** Nothing is wrong yet, something is still to be said: see `Finding.open`. */
+  readonly open?: boolean;
 }
 
 export interface Unknown {
@@ -55,6 +57,7 @@ export interface Unknown {
   readonly data: Data;
   readonly needs: readonly Need[];
   readonly evidence?: readonly Evidence[];
+  readonly open?: boolean;
 }
 
 /** How a rule answers. An item about which it says nothing is outside its subject. */

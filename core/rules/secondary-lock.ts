@@ -27,6 +27,7 @@ export const secondaryLock: Rule<'connector'> = {
     const fitted = accessories.flatMap((a) => (a.part?.kind === 'secondary-lock' ? [a.part.partNumber] : []));
     if (fitted.includes(lock)) return report.pass();
     report.fail({
+      open: true,
       at: [connectorRef(resolved)],
       data: { connector: connector.designator, lock },
       evidence: [

@@ -43,6 +43,7 @@ export function checkJson(result: CheckResult, told: readonly ToldFinding[], fai
       ruleRevision: finding.ruleRevision,
       severity: finding.severity,
       result: finding.result,
+      open: finding.open,
       objects: finding.objects.map(objectOf),
       message,
       data: finding.data,
