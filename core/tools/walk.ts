@@ -16,12 +16,12 @@ export const stopsOf = memoByIdentity((harness: Harness): readonly Stop[] => {
   return [...named(equipment), ...named(connectors), ...named(splices), ...named(wires)];
 });
 
-/** The next stop after the selected one, round and round; null where there is nothing to walk over. */
+/** The next stop after the selected one; null past the ends, so that the keyboard can leave the sheet. */
 export function walkOn(harness: Harness, selection: ReadonlySet<string>, step: 1 | -1): Stop | null {
   const stops = stopsOf(harness);
   const current = [...selection].at(-1)?.split(':')[0];
   const at = stops.findIndex((s) => s.key === current);
-  const next = at < 0 ? (step > 0 ? 0 : stops.length - 1) : (at + step + stops.length) % stops.length;
+  const next = at >= 0 ? at + step : step > 0 ? 0 : -1;
   return stops[next] ?? null;
 }
 
