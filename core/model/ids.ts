@@ -22,7 +22,14 @@ export function idFromText(text: string): Id {
     .map((seed) => fnv1a(text, seed).toString(16).padStart(8, '0'))
     .join('');
   const variant = ((parseInt(hex[16] as string, 16) & 0x3) | 0x8).toString(16);
-  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-8${hex.slice(13, 16)}-${variant}${hex.slice(17, 20)}-${hex.slice(20, 32)}`;
+  // Joined, not concatenated: engines keep a concatenation as a tree, and comparing such ids is many times slower.
+  return [
+    hex.slice(0, 8),
+    hex.slice(8, 12),
+    `8${hex.slice(13, 16)}`,
+    variant + hex.slice(17, 20),
+    hex.slice(20, 32),
+  ].join('-');
 }
 
 function fnv1a(text: string, seed: number): number {
