@@ -3,22 +3,22 @@
  * (no locale). Letters compare by code unit after folding case; ties fall back to plain comparison.
  */
 export function compareNatural(a: string, b: string): number {
-  const left = chunks(a);
-  const right = chunks(b);
-  for (let i = 0; i < Math.min(left.length, right.length); i++) {
-    const x = left[i] as string;
-    const y = right[i] as string;
+  let i = 0;
+  let j = 0;
+  while (i < a.length && j < b.length) {
+    const x = a.slice(i, (i = runEnd(a, i)));
+    const y = b.slice(j, (j = runEnd(b, j)));
     if (x === y) continue;
-    const bothNumbers = isDigits(x) && isDigits(y);
-    if (bothNumbers && Number(x) !== Number(y)) return Number(x) - Number(y);
-    if (!bothNumbers) {
-      const fx = x.toLowerCase();
-      const fy = y.toLowerCase();
-      if (fx !== fy) return fx < fy ? -1 : 1;
+    if (isDigit(x, 0) && isDigit(y, 0)) {
+      if (Number(x) !== Number(y)) return Number(x) - Number(y);
+      continue;
     }
+    const fx = x.toLowerCase();
+    const fy = y.toLowerCase();
+    if (fx !== fy) return fx < fy ? -1 : 1;
   }
-  if (left.length !== right.length) return left.length - right.length;
-  return a < b ? -1 : a > b ? 1 : 0;
+  if (i < a.length || j < b.length) return i < a.length ? 1 : -1;
+  return compareText(a, b);
 }
 
 /** Plain code-unit order, for ids and keys. */
@@ -26,5 +26,15 @@ export function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-const chunks = (text: string): string[] => text.match(/\d+|\D+/g) ?? [];
-const isDigits = (text: string): boolean => /^\d/.test(text);
+const isDigit = (text: string, at: number): boolean => {
+  const code = text.charCodeAt(at);
+  return code >= 48 && code <= 57;
+};
+
+/** Where the run of digits, or of other characters, that begins at `from` ends. */
+function runEnd(text: string, from: number): number {
+  const digits = isDigit(text, from);
+  let i = from + 1;
+  while (i < text.length && isDigit(text, i) === digits) i++;
+  return i;
+}
