@@ -1,6 +1,20 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { z } from 'zod';
+import { App } from './app';
+import { connect } from './bridge';
+import { hostStore } from './host';
+import { startUp } from './start-up';
+
+// zod would try eval for speed, which the content policy refuses.
+z.config({ jitless: true });
 
 const place = document.getElementById('root');
 if (!place) throw new Error('index.html has no #root');
-createRoot(place).render(<StrictMode>Latchwork</StrictMode>);
+hostStore.setState({ client: connect() });
+createRoot(place).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);
+void startUp();

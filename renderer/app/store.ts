@@ -40,6 +40,8 @@ export interface AppState {
 export interface AppActions {
   /** Carries out a command. Returns the refusal, or null when it was done. */
   dispatch(call: Call): Refusal | null;
+  /** The same for a field, which shows the refusal itself: null, or the reason in words. */
+  attempt(call: Call): string | null;
   /** The same for a finding's fix. */
   dispatchFix(call: { readonly id: string; readonly args: unknown }): Refusal | null;
   undo(): void;
@@ -118,6 +120,12 @@ export function createAppStore(options: StoreOptions = {}) {
       view: emptyView,
       refusal: null,
       dispatch: (call) => carryOut(dispatch(get().history, call, context())),
+      attempt(call) {
+        const result = dispatch(get().history, call, context());
+        if (!result.ok) return result.problem.reason;
+        setHistory(result.value);
+        return null;
+      },
       dispatchFix: (call) => carryOut(dispatchUnknown(get().history, call, context())),
       undo: () => setHistory(undo(get().history)),
       redo: () => setHistory(redo(get().history)),

@@ -1,0 +1,13 @@
+import type { Action } from './action';
+import { ARRANGE_ACTIONS } from './arrange-actions';
+import { EDIT_ACTIONS } from './edit-actions';
+import { FILE_ACTIONS } from './file-actions';
+import { VIEW_ACTIONS } from './view-actions';
+
+/** Everything that can be done from menu, palette and keyboard. */
+export const ACTIONS: readonly Action[] = [
+  ...FILE_ACTIONS,
+  ...EDIT_ACTIONS,
+  ...ARRANGE_ACTIONS,
+  ...VIEW_ACTIONS,
+];

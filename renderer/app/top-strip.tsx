@@ -1,0 +1,115 @@
+import { Command, Redo2, Search, Undo2 } from 'lucide-react';
+import { Button } from '../ui/button';
+import { MARK_WORDS, type MarkKind, SeverityMark } from '../ui/severity-mark';
+import { keysText } from './actions/action';
+import { PAGE_NAMES } from './actions/view-actions';
+import { FileMenu } from './file-menu';
+import { FileState } from './file-state';
+import { openOverlay } from './overlays';
+import { useApp } from './store';
+import './top-strip.css';
+import { PAGES } from './view';
+
+/** The one strip on top: what is open, the five pages, the steps, the search, the state of the file. */
+export function TopStrip() {
+  return (
+    <header className="strip">
+      <FileMenu />
+      <ProjectName />
+      <PageTabs />
+      <Steps />
+      <Button look="outline" className="strip-search" onClick={() => openOverlay('finder')}>
+        <Search size={14} aria-hidden />
+        <span>Find</span>
+        <kbd>{keysText('$mod+KeyF')}</kbd>
+      </Button>
+      <Button
+        look="icon"
+        aria-label={`All actions (${keysText('$mod+KeyK')})`}
+        onClick={() => openOverlay('palette')}
+      >
+        <Command size={15} aria-hidden />
+      </Button>
+      <FileState />
+    </header>
+  );
+}
+
+function ProjectName() {
+  const title = useApp((s) => s.history.project.titleBlock.title);
+  const revision = useApp((s) => s.history.project.revisions.at(-1));
+  return (
+    <h1 className="strip-title" title={title}>
+      <span>{title || 'Untitled harness'}</span>
+      {revision ? (
+        <span className="strip-revision mono" title={`Revision ${revision.revision}, ${revision.status}`}>
+          {revision.revision}
+        </span>
+      ) : null}
+    </h1>
+  );
+}
+
+function PageTabs() {
+  const page = useApp((s) => s.view.page);
+  const setView = useApp((s) => s.setView);
+  return (
+    <nav className="strip-pages" aria-label="Pages">
+      {PAGES.map((p) => (
+        <button
+          key={p}
+          type="button"
+          className="strip-page"
+          aria-current={p === page ? 'page' : undefined}
+          onClick={() => setView({ page: p })}
+        >
+          {PAGE_NAMES[p]}
+          {p === 'findings' ? <FindingsCount /> : null}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+const ORDER: readonly MarkKind[] = ['critical', 'major', 'minor', 'note', 'unknown'];
+
+/** How many findings wait, with the shape of the gravest. */
+function FindingsCount() {
+  const findings = useApp((s) => s.check.findings);
+  if (findings.length === 0) return null;
+  const kinds = new Set(findings.map((f) => (f.result === 'fail' ? f.severity : 'unknown')));
+  const worst = ORDER.find((k) => kinds.has(k)) ?? 'note';
+  return (
+    <span className="strip-count" title={`${findings.length} findings, gravest: ${MARK_WORDS[worst]}`}>
+      <SeverityMark kind={worst} size={12} label={MARK_WORDS[worst]} />
+      {findings.length}
+    </span>
+  );
+}
+
+function Steps() {
+  const undoLabel = useApp((s) => s.history.undo.at(-1)?.label.toLowerCase());
+  const redoLabel = useApp((s) => s.history.redo.at(-1)?.label.toLowerCase());
+  const undo = useApp((s) => s.undo);
+  const redo = useApp((s) => s.redo);
+  return (
+    <div className="strip-steps" role="group" aria-label="Steps">
+      <Button
+        look="icon"
+        aria-label={undoLabel ? `Undo: ${undoLabel}` : 'Nothing to undo'}
+        disabled={!undoLabel}
+        onClick={undo}
+      >
+        <Undo2 size={15} aria-hidden />
+      </Button>
+      <Button
+        look="icon"
+        aria-label={redoLabel ? `Redo: ${redoLabel}` : 'Nothing to redo'}
+        disabled={!redoLabel}
+        onClick={redo}
+      >
+        <Redo2 size={15} aria-hidden />
+      </Button>
+    </div>
+  );
+}

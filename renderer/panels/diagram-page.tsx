@@ -1,0 +1,23 @@
+import { DiagramSheet } from '../canvas/diagram-sheet';
+import { Inspector } from './inspector/inspector';
+import { Ledger } from './ledger';
+import { Shelf } from './shelf/shelf';
+import { StartCard } from './start-card';
+import { Workspace } from './workspace';
+
+/** Place connectors, draw wires. */
+export function DiagramPage() {
+  return (
+    <Workspace
+      shelf={<Shelf />}
+      sheet={
+        <>
+          <DiagramSheet />
+          <StartCard />
+        </>
+      }
+      inspector={<Inspector />}
+      ledger={<Ledger />}
+    />
+  );
+}

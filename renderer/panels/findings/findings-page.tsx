@@ -1,0 +1,173 @@
+import { useMemo, useState } from 'react';
+import { AID_NOT_AUTHORITY, cautionsOf } from '@latchwork/core/exports/cautions';
+import { RULES } from '@latchwork/core/rules/index';
+import { SEVERITIES } from '@latchwork/core/rules/finding';
+import { useApp } from '../../app/store';
+import { Button } from '../../ui/button';
+import { EmptyPlace } from '../../ui/empty-place';
+import { MARK_WORDS, SeverityMark } from '../../ui/severity-mark';
+import { VirtualList } from '../../ui/virtual-list';
+import { markOf } from '../rule-meta';
+import { FindingDetail } from './finding-detail';
+import { ALL_FINDINGS, type FindingFilter, type FindingRow, findingRows } from './finding-filter';
+import './findings.css';
+
+const isLine = (row: FindingRow): row is Exclude<FindingRow, { heading: string }> => 'finding' in row;
+
+/** What the rules found, and what they could not verify: each with its working, its object and its fix. */
+export function FindingsPage() {
+  const project = useApp((s) => s.check.harness.project);
+  const findings = useApp((s) => s.check.findings);
+  const openKey = useApp((s) => s.view.finding);
+  const setView = useApp((s) => s.setView);
+  const [filter, setFilter] = useState<FindingFilter>(ALL_FINDINGS);
+  const rows = useMemo(() => findingRows(project, findings, filter), [project, findings, filter]);
+  const shown = findings.find((f) => f.key === openKey) ?? rows.find(isLine)?.finding;
+  const count = rows.filter(isLine).length;
+  return (
+    <div className="findings">
+      <section className="column findings-side" aria-label="List of findings">
+        <Filters filter={filter} change={setFilter} />
+        <p className="findings-count" role="status">
+          {count === findings.length ? `${count} findings` : `${count} of ${findings.length} findings`}
+        </p>
+        {findings.length === 0 ? (
+          <NothingFound />
+        ) : count === 0 ? (
+          <div className="findings-none">
+            <p className="second">No finding is left by this filter.</p>
+            <Button onClick={() => setFilter(ALL_FINDINGS)}>Show all findings</Button>
+          </div>
+        ) : (
+          <VirtualList
+            label="Findings"
+            items={rows}
+            keyOf={(row) => (isLine(row) ? row.finding.key : row.heading)}
+            heightOf={(row) => (isLine(row) ? 64 : 34)}
+            isHeading={(row) => !isLine(row)}
+            isSelected={(row) => isLine(row) && row.finding.key === shown?.key}
+            onChoose={(row) => isLine(row) && setView({ finding: row.finding.key })}
+            titleOf={(row) => (isLine(row) ? row.sentence : undefined)}
+            render={(row) => <Line row={row} />}
+          />
+        )}
+        <Cautions />
+      </section>
+      {shown ? <FindingDetail key={shown.key} finding={shown} /> : null}
+    </div>
+  );
+}
+
+function Line({ row }: { row: FindingRow }) {
+  if (!isLine(row))
+    return (
+      <span>
+        {row.heading} · {row.count}
+      </span>
+    );
+  const mark = markOf(row.finding);
+  return (
+    <div className="finding-line">
+      <SeverityMark kind={mark} size={16} label={MARK_WORDS[mark]} />
+      <div>
+        <div className="finding-where">
+          <span className="mono">{row.where}</span>
+          <span className="second">{row.finding.rule}</span>
+        </div>
+        <div className="finding-sentence">{row.sentence}</div>
+      </div>
+    </div>
+  );
+}
+
+function Filters({ filter, change }: { filter: FindingFilter; change: (filter: FindingFilter) => void }) {
+  const findings = useApp((s) => s.check.findings);
+  const rules = [...new Set(findings.map((f) => f.rule))].sort();
+  const select = (
+    name: keyof FindingFilter,
+    label: string,
+    all: string,
+    values: readonly (readonly [string, string])[],
+  ) => (
+    <select
+      className="input"
+      aria-label={label}
+      value={filter[name]}
+      onChange={(e) => change({ ...filter, [name]: e.target.value })}
+    >
+      <option value="">{all}</option>
+      {values.map(([value, text]) => (
+        <option key={value} value={value}>
+          {text}
+        </option>
+      ))}
+    </select>
+  );
+  return (
+    <div className="findings-filters">
+      <input
+        className="input"
+        type="search"
+        placeholder="Object, words or rule"
+        aria-label="Search findings"
+        value={filter.text}
+        onChange={(e) => change({ ...filter, text: e.target.value })}
+      />
+      <div className="findings-choices">
+        {select(
+          'severity',
+          'Severity',
+          'All severities',
+          SEVERITIES.map((s) => [s, s]),
+        )}
+        {select('result', 'Result', 'All results', [
+          ['fail', 'fails'],
+          ['cannot-verify', 'cannot verify'],
+        ])}
+        {select(
+          'rule',
+          'Rule',
+          'All rules',
+          rules.map((r) => [r, r]),
+        )}
+      </div>
+    </div>
+  );
+}
+
+function NothingFound() {
+  const tally = useApp((s) => s.check).tally();
+  const asked = [...tally.values()].reduce((sum, t) => sum + t.pass, 0);
+  const empty = useApp((s) => s.history.project.connectors.length === 0);
+  const setView = useApp((s) => s.setView);
+  return (
+    <EmptyPlace
+      title={empty ? 'Nothing to check yet' : 'No finding'}
+      action={<Button onClick={() => setView({ page: 'diagram' })}>Go to the diagram</Button>}
+    >
+      {empty ? (
+        <p>
+          Findings appear here while you draw: what is wrong, and what cannot be verified for want of data.
+        </p>
+      ) : (
+        <p>
+          {RULES.length} rules were asked; they passed {asked} times. {AID_NOT_AUTHORITY}
+        </p>
+      )}
+    </EmptyPlace>
+  );
+}
+
+/** The cautions of the trade, on screen as on paper. */
+function Cautions() {
+  const project = useApp((s) => s.history.project);
+  const [first, ...more] = cautionsOf(project);
+  return (
+    <details className="findings-cautions">
+      <summary>{first}</summary>
+      {more.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+    </details>
+  );
+}

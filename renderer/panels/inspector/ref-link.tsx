@@ -1,0 +1,15 @@
+import type { ObjectRef } from '@latchwork/core/rules/finding';
+import { refText } from '@latchwork/core/rules/refs';
+import { keyOfRef, useApp } from '../../app/store';
+import { Button } from '../../ui/button';
+
+/** The name of another object; a click selects it. */
+export function RefLink({ to }: { to: ObjectRef }) {
+  const text = useApp((s) => refText(s.history.project, to));
+  const select = useApp((s) => s.select);
+  return (
+    <Button look="link" className="mono" onClick={() => select([keyOfRef(to)])}>
+      {text}
+    </Button>
+  );
+}

@@ -1,0 +1,15 @@
+import { useMemo } from 'react';
+import { EXPORTERS } from '@latchwork/core/exports/index';
+import type { Table } from '@latchwork/core/exports/table';
+import { useApp } from '../app/store';
+
+/** A document of the project as it is now, by its id. */
+export function useDocument(id: string): Table {
+  const harness = useApp((s) => s.harness);
+  const check = useApp((s) => s.check);
+  return useMemo(() => {
+    const exporter = EXPORTERS.find((e) => e.id === id);
+    if (!exporter) throw new Error(`There is no document ${id}`);
+    return exporter.table(harness, check);
+  }, [id, harness, check]);
+}

@@ -1,0 +1,105 @@
+import type { ReactNode } from 'react';
+import { Group, Panel, Separator } from 'react-resizable-panels';
+import { type PanelId, PANELS, panelPx, setPanelPx, togglePanel } from '../app/panel-sizes';
+import { useApp } from '../app/store';
+import './workspace.css';
+
+export interface WorkspaceProps {
+  readonly sheet: ReactNode;
+  readonly shelf?: ReactNode;
+  readonly inspector?: ReactNode;
+  readonly ledger?: ReactNode;
+}
+
+/** A sheet with panels around it that can be resized and put away. The sheet keeps at least half of both directions. */
+export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
+  const sizes = useApp((s) => s.view.panelSizesPx);
+  const open = (id: PanelId): boolean => panelPx(sizes, id) > 0;
+  return (
+    <div className="workspace">
+      {shelf && !open('shelf') ? <Rail id="shelf" side="left" /> : null}
+      <Group
+        orientation="horizontal"
+        className="workspace-group"
+        key={`${open('shelf')} ${open('inspector')}`}
+      >
+        {shelf && open('shelf') ? (
+          <>
+            <SidePanel id="shelf" px={panelPx(sizes, 'shelf')}>
+              {shelf}
+            </SidePanel>
+            <Separator className="workspace-edge" />
+          </>
+        ) : null}
+        <Panel id="middle" minSize="50%">
+          <div className="column">
+            <Group orientation="vertical" className="workspace-middle" key={String(open('ledger'))}>
+              <Panel id="sheet" minSize="50%">
+                {sheet}
+              </Panel>
+              {ledger && open('ledger') ? (
+                <>
+                  <Separator className="workspace-edge" />
+                  <SidePanel id="ledger" px={panelPx(sizes, 'ledger')} min={96}>
+                    {ledger}
+                  </SidePanel>
+                </>
+              ) : null}
+            </Group>
+            {ledger && !open('ledger') ? <Rail id="ledger" side="bottom" /> : null}
+          </div>
+        </Panel>
+        {inspector && open('inspector') ? (
+          <>
+            <Separator className="workspace-edge" />
+            <SidePanel id="inspector" px={panelPx(sizes, 'inspector')}>
+              {inspector}
+            </SidePanel>
+          </>
+        ) : null}
+      </Group>
+      {inspector && !open('inspector') ? <Rail id="inspector" side="right" /> : null}
+    </div>
+  );
+}
+
+function SidePanel({
+  id,
+  px,
+  min = 200,
+  children,
+}: {
+  id: PanelId;
+  px: number;
+  min?: number;
+  children: ReactNode;
+}) {
+  return (
+    <Panel
+      id={id}
+      className="workspace-panel"
+      defaultSize={px}
+      minSize={min}
+      maxSize="50%"
+      collapsible
+      collapsedSize={0}
+      groupResizeBehavior="preserve-pixel-size"
+      onResize={(size, _id, before) => {
+        // The first call is the panel's own arrival.
+        if (before) setPanelPx(id, size.inPixels);
+      }}
+    >
+      {children}
+    </Panel>
+  );
+}
+
+/** What stays of a panel that was put away. */
+function Rail({ id, side }: { id: PanelId; side: 'left' | 'right' | 'bottom' }) {
+  const title = PANELS.find((p) => p.id === id)?.title ?? id;
+  return (
+    <button type="button" className="rail" data-side={side} onClick={() => togglePanel(id)}>
+      <span>{title}</span>
+    </button>
+  );
+}
