@@ -60,6 +60,7 @@ module.exports = {
     allowedInCore('rules', ['base', 'model', 'catalogue', 'derive', 'calc']),
     allowedInCore('commands', ['base', 'model', 'catalogue', 'derive', 'calc']),
     allowedInCore('exports', ['base', 'model', 'catalogue', 'derive', 'calc', 'rules']),
+    allowedInCore('import', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
     allowedInCore('tools', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
     allowedInCore('bridge', ['base', 'model', 'catalogue', 'exports']),
     {
