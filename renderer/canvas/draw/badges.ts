@@ -1,10 +1,12 @@
 import { boxesMeet } from '@latchwork/core/base/point';
 import { MARK_PATHS, UNKNOWN_RING, type MarkKind } from '../../ui/severity-mark';
-import type { Badge } from '../scene/badges';
+import { worse, type Badge } from '../scene/badges';
 import type { DiagramScene } from '../scene/diagram-scene';
 import { clamp, text, type Pen } from './pen';
 
 const RING_MM = 2.9;
+/** Not shown on wires from afar. */
+const QUIET: ReadonlySet<MarkKind> = new Set(['unknown', 'note']);
 
 const shapes = new Map<MarkKind, Path2D>();
 function shapeOf(kind: MarkKind): Path2D {
@@ -17,18 +19,23 @@ function shapeOf(kind: MarkKind): Path2D {
 export function paintBadges(pen: Pen, badges: readonly Badge[], scene: DiagramScene): void {
   if (pen.hasty) return;
   const inView = badges.filter((b) => boxesMeet(reach(b), pen.view));
-  const far = pen.detail === 'far';
-  if (!far) for (const b of inView) hairlineTo(pen, b);
-  const shown = new Set<string>();
-  for (const b of inView) {
+  if (pen.detail === 'far') return paintFar(pen, inView, scene);
+  for (const b of inView) if (b.at !== b.to) hairlineTo(pen, b);
+  const size = clamp(3.6 * pen.s, 10, 16);
+  for (const b of inView) paintMark(pen, b.kind, pen.x(b.at.x), pen.y(b.at.y), size, b.findings.length);
+}
+
+/** The worst at each connector, and what matters at wires. */
+function paintFar(pen: Pen, badges: readonly Badge[], scene: DiagramScene): void {
+  const worst = new Map<string, MarkKind>();
+  for (const b of badges) {
     const id = b.key.split(':')[0] as string;
+    if (scene.connectorById.has(id)) worst.set(id, worse(worst.get(id) ?? 'note', b.kind));
+    else if (!QUIET.has(b.kind)) paintMark(pen, b.kind, pen.x(b.at.x), pen.y(b.at.y), 10);
+  }
+  for (const [id, kind] of worst) {
     const item = scene.connectorById.get(id);
-    if (far && item) {
-      if (shown.has(id)) continue;
-      shown.add(id);
-      paintMark(pen, b.kind, pen.x(item.maxX), pen.y(item.minY), 12);
-    } else
-      paintMark(pen, b.kind, pen.x(b.at.x), pen.y(b.at.y), clamp(3.6 * pen.s, 10, 16), b.findings.length);
+    if (item) paintMark(pen, kind, pen.x(item.maxX), pen.y(item.minY), 12);
   }
 }
 

@@ -1,6 +1,6 @@
 import { TITLE_HEIGHT_MM } from '@latchwork/core/derive/symbol';
 import type { ConnectorItem } from '../scene/items';
-import type { Pen } from './pen';
+import { mono, type Pen } from './pen';
 
 /** Body of a connector on the canvas, px; the title stands above it. */
 export interface Body {
@@ -205,6 +205,11 @@ function key({ ctx, s, look }: Pen, b: Body, code: string): void {
   ctx.lineTo(x + 0.6 * s, b.y0 + 1 + 1.1 * s);
   ctx.lineTo(x - 0.6 * s, b.y0 + 1 + 1.1 * s);
   ctx.fill();
+  if (s < 6) return;
+  ctx.font = mono(look, Math.min(11, 1.7 * s));
+  ctx.textAlign = 'left';
+  ctx.textBaseline = 'top';
+  ctx.fillText(code, x + 1.6 * s, b.y0 + 1.4 * s);
 }
 
 function cornerMark({ ctx, s, look }: Pen, c: ConnectorItem, b: Body, x: number, y: number): void {

@@ -112,7 +112,7 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
   ctx.textBaseline = 'alphabetic';
   ctx.textAlign = 'left';
   const size = clamp(4.4 * s, 8, 20);
-  const lift = clamp(1.5 * s, 2, 7);
+  const lift = clamp(1.6 * s, 2, 14);
   ctx.font = mono(look, size, 600);
   ctx.fillStyle = look.tokens.ink;
   list.forEach((c, i) => {
@@ -129,7 +129,7 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
     ctx.fillText(
       VIEW_NAMES[c.use.resolved.connector.view],
       (b.x0 + b.x1) / 2,
-      b.y1 + below * s + clamp(3 * s, 10, 15),
+      b.y1 + below * s + clamp(3.4 * s, 10, 26),
     );
   });
   if (detail !== 'near') return;

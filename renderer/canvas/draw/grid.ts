@@ -13,7 +13,7 @@ export function paintGrid(pen: Pen): void {
   if (bold === 0) return;
   ctx.fillStyle = look.tokens.line;
   for (const strong of [false, true]) {
-    ctx.globalAlpha = strong ? bold * 0.7 : fine * 0.38;
+    ctx.globalAlpha = strong ? bold * 0.55 : fine * 0.3;
     if (ctx.globalAlpha === 0) continue;
     for (let i = Math.ceil(view.minX / GRID_MM); i * GRID_MM <= view.maxX; i++)
       if ((i % BOLD_EVERY === 0) === strong) ctx.fillRect(pen.x(i * GRID_MM), 0, 1, size.height);

@@ -5,6 +5,7 @@ import { clamp, text, type Pen } from './pen';
 
 /** From this zoom on groups are marked. */
 const SHOW_PX_PER_MM = 1.6;
+const TOGETHER_MM = 9;
 
 /** Twisted wires carry crossed loops, shielded ones a dashed ring, near both ends; the group's name stands beside it. */
 export function paintGroups(pen: Pen, scene: DiagramScene, skip: ReadonlySet<string>): void {
@@ -15,9 +16,20 @@ export function paintGroups(pen: Pen, scene: DiagramScene, skip: ReadonlySet<str
       return item && !skip.has(id) ? [item] : [];
     });
     if (wires.length < 2) continue;
+    // Wires that run apart are marked one by one.
+    if (spread(wires, 0.5) > TOGETHER_MM) {
+      wires.forEach((w, i) => mark(pen, [w], 0.3, group.form, i === 0 ? group.designator : ''));
+      continue;
+    }
     for (const share of [0.42, 0.58])
       mark(pen, wires, share, group.form, share < 0.5 ? group.designator : '');
   }
+}
+
+function spread(wires: readonly WireItem[], share: number): number {
+  const points = wires.map((w) => pointOn(w.curve, share));
+  const [first] = points;
+  return first ? Math.max(...points.map((p) => Math.hypot(p.x - first.x, p.y - first.y))) : 0;
 }
 
 function mark(pen: Pen, wires: readonly WireItem[], share: number, form: string, name: string): void {

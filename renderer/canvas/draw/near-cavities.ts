@@ -2,7 +2,7 @@ import type { ConnectorItem } from '../scene/items';
 import { wireStyleOf, NO_COLOUR, type WireStyle } from '../scene/wire-style';
 import { contactMarkOf, paintContactMark } from './contact-mark';
 import { clamp, mono, shortened, text, type Pen } from './pen';
-import { wireWidthPx } from './wires';
+import { casingOf, wireWidthPx } from './wires';
 
 /** Half of a cavity on the drawn face, mm. */
 const HALF_MM = 2.1;
@@ -72,7 +72,7 @@ function stub({ ctx, s, look }: Pen, x0: number, y: number, x1: number, style: W
   ctx.moveTo(x0, y);
   ctx.lineTo(x1, y);
   ctx.lineWidth = width + 1.5;
-  ctx.strokeStyle = look.tokens.ink;
+  ctx.strokeStyle = casingOf(style.base, 'near', look);
   ctx.stroke();
   ctx.lineWidth = width;
   ctx.strokeStyle = style.base === '' ? look.tokens.paper : style.base;

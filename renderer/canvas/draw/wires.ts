@@ -34,7 +34,7 @@ export function strokeWire(ctx: CanvasRenderingContext2D, w: WireItem, { s, look
   ctx.beginPath();
   moveAlong(ctx, w.curve);
   if (base === '' || detail !== 'far' || isFaint(base, look)) {
-    ctx.strokeStyle = base !== '' && detail === 'far' ? look.tokens['ink-2'] : look.tokens.ink;
+    ctx.strokeStyle = casingOf(base, detail, look);
     ctx.lineWidth = (width + (detail === 'far' ? 1 : CASING_PX)) / s;
     ctx.stroke();
   }
@@ -50,6 +50,12 @@ export function strokeWire(ctx: CanvasRenderingContext2D, w: WireItem, { s, look
     ctx.stroke();
     ctx.setLineDash([]);
   });
+}
+
+/** Ink on paper. On a dark ground ink would glow: there it is kept for the wires that need it, the others get a gap. */
+export function casingOf(base: string, detail: Pen['detail'], look: Pen['look']): string {
+  if (base !== '' && detail === 'far') return look.tokens['ink-2'];
+  return look.ground > 0.4 || base === '' || isFaint(base, look) ? look.tokens.ink : look.tokens.paper;
 }
 
 /** Hairlines, one path per colour: at one pixel the rasteriser is fastest with long paths. */
@@ -88,6 +94,9 @@ export function paintCodes(pen: Pen, wires: readonly WireItem[]): void {
   const size = clamp(1.75 * s, 8, 11);
   ctx.font = mono(look, size);
   ctx.fillStyle = look.tokens['ink-2'];
+  ctx.strokeStyle = look.tokens.paper;
+  ctx.lineWidth = 3;
+  ctx.lineJoin = 'round';
   ctx.textBaseline = 'alphabetic';
   const taken = new Set<number>();
   for (const w of wires)
@@ -97,6 +106,9 @@ export function paintCodes(pen: Pen, wires: readonly WireItem[]): void {
       taken.add(key);
       const words = s >= NAMES_PX_PER_MM ? `${w.wire.wire.designator} ${w.style.code}` : w.style.code;
       ctx.textAlign = m.side > 0 ? 'left' : 'right';
-      ctx.fillText(words.trim(), pen.x(m.x + m.side * 1.6), pen.y(m.y) - wireWidthPx(s) / 2 - 2.5);
+      const [x, y] = [pen.x(m.x + m.side * 1.6), pen.y(m.y) - wireWidthPx(s) / 2 - 2.5];
+      // A rim of paper keeps the code readable where a neighbour crosses it.
+      ctx.strokeText(words.trim(), x, y);
+      ctx.fillText(words.trim(), x, y);
     }
 }

@@ -1,4 +1,5 @@
 import type { Point } from '@latchwork/core/base/point';
+import { SYMBOL_PITCH_MM } from '@latchwork/core/derive/symbol';
 import { SEVERITIES, type Finding, type ObjectRef } from '@latchwork/core/rules/finding';
 import type { MarkKind } from '../../ui/severity-mark';
 import { pointOn } from './curve';
@@ -20,16 +21,16 @@ export interface Badge {
 }
 
 const ORDER: readonly MarkKind[] = [...SEVERITIES.slice(0, 3), 'unknown', 'note'];
-/** Distance between the badges of one connector, and their height above it (mm). */
-const STEP_MM = 4.4;
 const ABOVE_MM = 2.4;
+const BESIDE_MM = 3.2;
 
 export const markOf = (f: Finding): MarkKind => (f.result === 'cannot-verify' ? 'unknown' : f.severity);
 
-export const worstOf = (findings: readonly Finding[]): MarkKind =>
-  findings.map(markOf).reduce((a, b) => (ORDER.indexOf(b) < ORDER.indexOf(a) ? b : a), 'note' as MarkKind);
+export const worstOf = (findings: readonly Finding[]): MarkKind => findings.map(markOf).reduce(worse, 'note');
 
-/** One badge per object that findings belong to. Those of one connector stand in a row above its right corner. */
+export const worse = (a: MarkKind, b: MarkKind): MarkKind => (ORDER.indexOf(b) < ORDER.indexOf(a) ? b : a);
+
+/** One badge per object that findings belong to. */
 export function placeBadges(findings: readonly Finding[], scene: DiagramScene): readonly Badge[] {
   const byKey = new Map<string, Finding[]>();
   for (const f of findings) {
@@ -40,38 +41,40 @@ export function placeBadges(findings: readonly Finding[], scene: DiagramScene): 
     else byKey.set(key, [f]);
   }
   const out: Badge[] = [];
-  const rows = new Map<string, { key: string; list: Finding[]; kind: MarkKind }[]>();
   for (const [key, list] of byKey) {
-    const id = key.split(':')[0] as string;
-    const kind = worstOf(list);
-    if (scene.connectorById.has(id)) {
-      const row = rows.get(id);
-      if (row) row.push({ key, list, kind });
-      else rows.set(id, [{ key, list, kind }]);
-    } else {
-      const at = placeOfOther(scene, id);
-      if (at) out.push({ key, kind, findings: list, ...at, connector: undefined });
-    }
-  }
-  for (const [id, row] of rows) {
-    const item = scene.connectorById.get(id) as ConnectorItem;
-    row.sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
-    row.forEach(({ key, list, kind }, i) => {
-      const at = { x: item.maxX - 1 - i * STEP_MM, y: item.minY - ABOVE_MM };
-      const cavity = item.symbol.byCavity.get(key.slice(id.length + 1));
-      const to = cavity
-        ? { x: item.minX + cavity.x, y: item.minY + cavity.y }
-        : { x: at.x, y: item.minY + 2 };
-      out.push({ key, kind, findings: list, at, to, connector: cavity ? id : undefined });
-    });
+    const [id = key, cavity] = key.split(':');
+    const item = scene.connectorById.get(id);
+    const place = item ? placeOnConnector(item, cavity) : placeOfOther(scene, id);
+    if (place)
+      out.push({
+        key,
+        kind: worstOf(list),
+        findings: list,
+        ...place,
+        connector: item && cavity ? id : undefined,
+      });
   }
   return out;
+}
+
+/** A connector's own badge stands above its right corner; that of a cavity beside it, between two wires. */
+function placeOnConnector(item: ConnectorItem, cavity: string | undefined): { at: Point; to: Point } {
+  const v = cavity === undefined ? undefined : item.symbol.byCavity.get(cavity);
+  if (!v) {
+    const at = { x: item.maxX - 1, y: item.minY - ABOVE_MM };
+    return { at, to: at };
+  }
+  const edge = v.side > 0 ? item.maxX : item.minX;
+  return {
+    to: { x: item.minX + v.x, y: item.minY + v.y },
+    at: { x: edge + v.side * BESIDE_MM, y: item.minY + v.y + SYMBOL_PITCH_MM / 2 },
+  };
 }
 
 function placeOfOther(scene: DiagramScene, id: string): { at: Point; to: Point } | null {
   const line = scene.wires.byId.get(id) ?? scene.mates.find((m) => m.id === id);
   if (line) {
-    const to = pointOn(line.curve, 0.5);
+    const to = pointOn(line.curve, line.is === 'wire' ? 0.35 + 0.3 * line.lane : 0.5);
     return { to, at: { x: to.x + 3.5, y: to.y - 5 } };
   }
   const splice = scene.splices.find((s) => s.id === id);

@@ -22,6 +22,8 @@ export interface WireItem extends Box {
   readonly curve: Curve;
   readonly style: WireStyle;
   readonly mouths: readonly [Mouth, Mouth];
+  /** Place in its ribbon, 0 to 1. */
+  readonly lane: number;
 }
 
 export interface SpliceItem extends Box {

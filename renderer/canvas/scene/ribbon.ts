@@ -9,8 +9,8 @@ export interface Mouth {
 
 /** Distance between the wires of a ribbon, mm. */
 const LANE_MM = 1.7;
-const FAN_MIN_MM = 5;
-const FAN_MAX_MM = 16;
+const FAN_MIN_MM = 9;
+const FAN_MAX_MM = 26;
 const PULL_MIN_MM = 13;
 const PULL_MAX_MM = 54;
 
@@ -49,9 +49,9 @@ export function ribbonCurves(wires: readonly { readonly a: Mouth; readonly b: Mo
     const xb = b.x + b.side * b.fan;
     return Float64Array.of(
       w.a.x, w.a.y,
-      w.a.x + a.side * a.fan * 0.55, w.a.y, xa - a.side * a.fan * 0.45, ya, xa, ya,
+      w.a.x + a.side * a.fan * 0.62, w.a.y, xa - a.side * a.fan * 0.38, ya, xa, ya,
       xa + a.side * k + late, ya, xb + b.side * k + late, yb, xb, yb,
-      xb - b.side * b.fan * 0.45, yb, w.b.x + b.side * b.fan * 0.55, w.b.y, w.b.x, w.b.y,
+      xb - b.side * b.fan * 0.38, yb, w.b.x + b.side * b.fan * 0.62, w.b.y, w.b.x, w.b.y,
     ); // prettier-ignore
   });
 }
@@ -65,6 +65,6 @@ function trunk(mouths: readonly Mouth[]): Mouth & { readonly fan: number } {
   const ys = mouths.map((m) => m.y);
   const spread = Math.max(...ys) - Math.min(...ys);
   const first = mouths[0] ?? { x: 0, y: 0, side: 1 };
-  const fan = Math.min(FAN_MAX_MM, FAN_MIN_MM + spread * 0.22);
+  const fan = Math.min(FAN_MAX_MM, FAN_MIN_MM + spread * 0.38);
   return { x: first.x, y: (Math.max(...ys) + Math.min(...ys)) / 2, side: first.side, fan };
 }

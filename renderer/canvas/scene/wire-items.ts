@@ -88,6 +88,7 @@ export function layRibbon(group: readonly ResolvedWire[], shifts: Shifts): reado
         curve: l.back ? reversed(curve) : curve,
         style: colour ? wireStyleOf(colour) : NO_COLOUR,
         mouths: l.mouths,
+        lane: mine.length > 1 ? i / (mine.length - 1) : 0.5,
         ...curveBox(curve),
       });
     });
