@@ -48,7 +48,7 @@ function checkText(result: CheckResult, told: readonly ToldFinding[]): string {
     `${titleBlock.title}${number}, revision ${revision}. Limit set ${limitSet.name}, revision ${limitSet.revision}.`,
     ...told.flatMap(findingLines),
     '',
-    `${told.length} findings: ${counts.join(', ')}. ${passed} checks passed by ${tally.length} rules.`,
+    `${told.length === 1 ? '1 finding' : `${told.length} findings`}: ${counts.join(', ')}. ${passed} checks passed by ${tally.length} rules.`,
     AID_NOT_AUTHORITY,
     '',
   ].join('\n');

@@ -60,6 +60,6 @@ function summary(project: Project, out: string): string {
   const { findings } = checkProject(project);
   return (
     `${connectors.length} connectors, ${wires.length} wires, ${contacts.length} contacts, ${splices.length} splices written to ${out}.\n` +
-    `${findings.length} findings: run "latchwork check ${out}".\n`
+    `${findings.length === 1 ? '1 finding' : `${findings.length} findings`}: run "latchwork check ${out}".\n`
   );
 }
