@@ -17,6 +17,7 @@ import { mateMapOf } from './mate-map';
 import { netsOf } from './nets';
 import { resolveConnectors } from './resolve-connectors';
 import { resolveWire, wireLookups } from './resolve-wires';
+import { isTwisted } from './twist';
 import { createRouter } from './route';
 
 /** Inner tables that the next derivation starts from; not for readers of the harness. */
@@ -108,8 +109,10 @@ function resolveWires(
   for (const [i, wire] of project.wires.entries()) {
     const guess = previous?.wires[i];
     const was = guess?.wire.id === wire.id ? guess : previous?.wireById.get(wire.id);
-    const untouched =
-      was && sameInputs && !changed?.has(wire.id) && was.group === look.groupOfWire.get(wire.id);
+    const group = look.groupOfWire.get(wire.id);
+    // The take-up of a twisted wire hangs on the diameters of those it is twisted with.
+    const twinChanged = isTwisted(group) && group.wires.some((id) => changed?.has(id));
+    const untouched = was && sameInputs && !changed?.has(wire.id) && !twinChanged && was.group === group;
     out.push(untouched ? was : resolveWire(wire, look, was));
   }
   return reuseList(previous?.wires, out);

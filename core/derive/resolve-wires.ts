@@ -8,6 +8,7 @@ import type { Project } from '../model/project';
 import type { Cable, Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { ResolvedConnector, ResolvedEnd, ResolvedWire } from './harness';
 import type { Router } from './route';
+import { isTwisted, twistOf, type Twist } from './twist';
 import { wireLengthOf, type WireLength } from './wire-length';
 
 export interface WireLookups {
@@ -19,6 +20,7 @@ export interface WireLookups {
   readonly cables: ReadonlyMap<string, Cable>;
   readonly groupOfWire: ReadonlyMap<string, Group>;
   readonly router: Router;
+  twistOfGroup(group: Group): Twist;
 }
 
 export function wireLookups(
@@ -29,13 +31,28 @@ export function wireLookups(
 ): WireLookups {
   const groupOfWire = new Map<string, Group>();
   for (const group of project.groups) for (const id of group.wires) groupOfWire.set(id, group);
+  const cables = byId(project.cables);
+  const twists = new Map<string, Twist>();
+  const twistOfGroup = (group: Group): Twist => {
+    const known = twists.get(group.id);
+    if (known) return known;
+    const wires = byId(project.wires);
+    const conductors = group.wires.map((id) => {
+      const wire = wires.get(id);
+      return wire && conductorOf(partOfWire(wire, parts, cables), wire.core?.name);
+    });
+    const twist = twistOf(group, conductors);
+    twists.set(group.id, twist);
+    return twist;
+  };
   return {
     parts,
     connectors,
     contacts: byId(project.contacts),
     signals: byId(project.signals),
     splices: byId(project.splices),
-    cables: byId(project.cables),
+    cables,
+    twistOfGroup,
     groupOfWire,
     router,
   };
@@ -43,8 +60,10 @@ export function wireLookups(
 
 /** One wire with everything it refers to; the very `previous` object when nothing of it changed. */
 export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWire | undefined): ResolvedWire {
-  const cable = wire.core ? look.cables.get(wire.core.cable) : undefined;
-  const part = look.parts.get(cable?.part ?? wire.part ?? '');
+  const part = partOfWire(wire, look.parts, look.cables);
+  const group = look.groupOfWire.get(wire.id);
+  // The core of a cable has its lay within the cable.
+  const twist = isTwisted(group) && !wire.core ? look.twistOfGroup(group) : undefined;
   const from = resolveEnd(wire.ends[0], look, previous?.from);
   const to = resolveEnd(wire.ends[1], look, previous?.to);
   const route = wire.path
@@ -55,11 +74,11 @@ export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWir
     part,
     conductor: conductorOf(part, wire.core?.name),
     signal: wire.signal ? look.signals.get(wire.signal) : undefined,
-    group: look.groupOfWire.get(wire.id),
+    group,
     from,
     to,
     route,
-    length: reuseLength(previous?.length, wireLengthOf(wire, from, to, route)),
+    length: reuseLength(previous?.length, wireLengthOf(wire, from, to, route, twist)),
   });
 }
 
@@ -76,6 +95,15 @@ function resolveEnd(end: WireEnd, look: WireLookups, previous: ResolvedEnd | und
     splice,
     node: connector?.connector.node ?? splice?.node ?? (end.at === 'free' ? end.node : undefined),
   });
+}
+
+function partOfWire(
+  wire: Wire,
+  parts: ReadonlyMap<string, Part>,
+  cables: ReadonlyMap<string, Cable>,
+): Part | undefined {
+  const cable = wire.core ? cables.get(wire.core.cable) : undefined;
+  return parts.get(cable?.part ?? wire.part ?? '');
 }
 
 function conductorOf(part: Part | undefined, core: string | undefined): Conductor | undefined {

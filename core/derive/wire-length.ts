@@ -1,8 +1,11 @@
+import { exactLengthMm, roundUpMm } from '../calc/cut-length';
+import { twistFactor } from '../calc/twist-take-up';
 import type { Connector } from '../model/connector';
 import type { ContactPart } from '../model/parts/contact';
 import type { MatingHalf } from '../model/parts/part';
 import type { Wire, WireEnd } from '../model/wire';
 import type { Route } from './route';
+import type { Twist } from './twist';
 
 /**
  * Cut length of a wire in millimetres, with what it is made of. `cutMm` is absent when there is neither a typed
@@ -14,6 +17,8 @@ export interface WireLength {
   readonly routeMm: number | undefined;
   readonly allowancesMm: readonly [number, number];
   readonly extraMm: number;
+  /** What the twist of its group adds to the route; 0 for a wire that runs straight, or of an unknown twist. */
+  readonly takeUpMm: number;
   readonly needs: readonly string[];
 }
 
@@ -25,22 +30,40 @@ export interface EndForLength {
 }
 
 /**
- * Typed length as it stands, else route + signed allowance of each end + extra, rounded up to the next whole
- * millimetre (common practice: the length between the datums plus a signed setback or reach at each end). An end in a cavity adds the housing's datum depth, the contact's
- * own allowance and the connector's service loop.
+ * Typed length as it stands, else route + signed allowance of each end + twist take-up + extra, rounded up to the next
+ * whole millimetre (common practice: the length between the datums plus a signed setback or reach at each end). An end in
+ * a cavity adds the housing's datum depth, the contact's own allowance and the connector's service loop. A twisted wire
+ * takes up its helix over the whole route.
  */
-export function wireLengthOf(wire: Wire, from: EndForLength, to: EndForLength, route: Route): WireLength {
+export function wireLengthOf(
+  wire: Wire,
+  from: EndForLength,
+  to: EndForLength,
+  route: Route,
+  twist?: Twist,
+): WireLength {
   const a = endAllowance(from);
   const b = endAllowance(to);
   const base = {
     allowancesMm: [a.mm, b.mm] as const,
     extraMm: wire.extraMm ?? 0,
+    takeUpMm: route.found && twist ? takeUpMm(route.lengthMm, twist) : 0,
     routeMm: route.found ? route.lengthMm : undefined,
   };
   if (wire.lengthMm !== undefined) return { kind: 'typed', cutMm: wire.lengthMm, ...base, needs: [] };
   if (!route.found) return { kind: 'unknown', cutMm: undefined, ...base, needs: [NEEDS[route.reason]] };
-  const exact = route.lengthMm + a.mm + b.mm + base.extraMm;
-  return { kind: 'routed', cutMm: Math.ceil(exact - 1e-9), ...base, needs: [...a.needs, ...b.needs] };
+  const needs = [...a.needs, ...b.needs, ...(twist?.needs ?? [])];
+  return {
+    kind: 'routed',
+    cutMm: roundUpMm(exactLengthMm({ ...base, routeMm: route.lengthMm }), 1),
+    ...base,
+    needs,
+  };
+}
+
+function takeUpMm(lengthMm: number, { layMm, pitchDiameterMm }: Twist): number {
+  if (layMm === undefined || pitchDiameterMm === undefined) return 0;
+  return lengthMm * (twistFactor(pitchDiameterMm, layMm) - 1);
 }
 
 const NEEDS = {

@@ -1,6 +1,7 @@
 import type { ResolvedEnd, ResolvedWire } from '../derive/harness';
 import { endAllowance } from '../derive/wire-length';
-import { tiny } from '../model/tiny';
+import { roundTo } from '../model/length-text';
+import { tiny, type TinyDraft } from '../model/tiny';
 import type { Evidence, Need } from './finding';
 import { partRef, partSource, wireRef } from './refs';
 import type { Rule } from './rule';
@@ -30,6 +31,7 @@ export const lengthMissing: Rule<'wire'> = {
   examples: () => ({
     good: [
       { name: 'lengths from the route', project: tiny() },
+      { name: 'a twisted pair with its take-up', project: tiny((t) => twistPair(t, 25)) },
       {
         name: 'a typed length, and no route',
         project: tiny((t) => {
@@ -65,11 +67,31 @@ export const lengthMissing: Rule<'wire'> = {
         project: tiny((t) => delete t.part('housing', 'H-PIN').datumMm),
         expect: ['W1', 'W2'],
       },
+      {
+        name: 'a twisted pair of unknown lay',
+        project: tiny((t) => twistPair(t)),
+        expect: ['W1', 'W2'],
+      },
+      {
+        name: 'a twisted pair of wires of unknown diameter',
+        project: tiny((t) => {
+          twistPair(t, 25);
+          delete t.part('wire', 'WIRE-22').odMm;
+          delete t.part('wire', 'WIRE-22').odMaxMm;
+        }),
+        expect: ['W1', 'W2'],
+      },
     ],
   }),
 };
 
-function evidenceOf({ length, from, to }: ResolvedWire): Evidence[] {
+const twistPair = (t: TinyDraft, layMm?: number): void => {
+  const wires = [t.wire('W1').id, t.wire('W2').id];
+  const group = { id: t.newId(), designator: 'WG1', form: 'twisted' as const, wires };
+  t.project.groups.push(layMm === undefined ? group : { ...group, layMm });
+};
+
+function evidenceOf({ length, from, to, group }: ResolvedWire): Evidence[] {
   if (length.kind === 'typed')
     return [{ label: 'cut length', value: length.cutMm ?? 0, unit: 'mm', source: 'typed' }];
   if (length.routeMm === undefined) return [];
@@ -79,10 +101,22 @@ function evidenceOf({ length, from, to }: ResolvedWire): Evidence[] {
     const label = `allowance at ${connector.connector.designator}`;
     return [{ label, value: mm, unit: 'mm', source: partSource(connector.part) }];
   };
+  const takeUp: Evidence[] =
+    length.takeUpMm > 0 && group
+      ? [
+          {
+            label: 'twist take-up',
+            value: roundTo(length.takeUpMm, 3),
+            unit: 'mm',
+            source: `lay of ${group.designator} and diameters of its wires`,
+          },
+        ]
+      : [];
   return [
     { label: 'route', value: length.routeMm, unit: 'mm', source: 'formboard' },
     ...allowance(from, length.allowancesMm[0]),
     ...allowance(to, length.allowancesMm[1]),
+    ...takeUp,
     { label: 'extra', value: length.extraMm, unit: 'mm', source: 'typed' },
   ];
 }
@@ -98,11 +132,20 @@ function needsOf(wire: ResolvedWire): Need[] {
       field: wire.wire.path ? 'path' : 'lengthMm',
     }));
   }
-  return ends.flatMap((e) => {
-    const part = e.connector?.part;
-    return endAllowance(e).needs.map((what): Need =>
-      part ? { what, at: partRef(part), field: 'datumMm' } : { what },
-    );
+  const ofEnds = ends.map((e) => ({ needs: endAllowance(e).needs, part: e.connector?.part }));
+  const atEnds = ofEnds.flatMap(({ needs, part }) =>
+    needs.map((what): Need => (part ? { what, at: partRef(part), field: 'datumMm' } : { what })),
+  );
+  return [...atEnds, ...twistNeeds(wire, wire.length.needs.slice(atEnds.length))];
+}
+
+/** The lay is a field of the group, an outside diameter one of the record of this wire, or of another of the group. */
+function twistNeeds({ group, part, conductor }: ResolvedWire, needs: readonly string[]): Need[] {
+  const ownKnown = conductor?.odMm !== undefined || conductor?.odMaxMm !== undefined;
+  return needs.map((what) => {
+    if (group?.layMm === undefined && group && what === `lay of ${group.designator}`)
+      return { what, at: { type: 'group', id: group.id }, field: 'layMm' };
+    return part && !ownKnown ? { what, at: partRef(part), field: 'odMm' } : { what };
   });
 }
 

@@ -12,7 +12,7 @@ const sub = (letter: string, index: string): ReactNode => (
   </msub>
 );
 
-/** L = ⌈ sum of segments + allowance of each end + extra ⌉ */
+/** L = ⌈ sum of segments + allowance of each end + twist take-up + extra ⌉ */
 const ROUTED = (
   <math display="block">
     <mrow>
@@ -25,6 +25,8 @@ const ROUTED = (
       {sub('a', '1')}
       <mo>+</mo>
       {sub('a', '2')}
+      <mo>+</mo>
+      <mi>t</mi>
       <mo>+</mo>
       <mi>e</mi>
       <mo>⌉</mo>
@@ -71,6 +73,16 @@ export function lengthWorking(wire: ResolvedWire, project: Project): Working {
       ...segments,
       ...allowanceLines(wire.from, sub('a', '1')),
       ...allowanceLines(wire.to, sub('a', '2')),
+      ...(length.takeUpMm
+        ? [
+            {
+              symbol: <mi>t</mi>,
+              label: `Twist take-up of ${wire.group?.designator ?? 'the group'}`,
+              value: inMm(length.takeUpMm),
+              source: `lay ${wire.group?.layMm ?? '?'} mm and diameters of its wires`,
+            },
+          ]
+        : []),
       ...(length.extraMm
         ? [{ symbol: <mi>e</mi>, label: 'Extra', value: inMm(length.extraMm), source: 'typed at the wire' }]
         : []),
@@ -78,7 +90,7 @@ export function lengthWorking(wire: ResolvedWire, project: Project): Working {
     ...(length.cutMm === undefined ? {} : { result: inMm(length.cutMm) }),
     needs: length.needs,
     method:
-      'Shortest way over the segments, plus what each end reaches into its housing, plus the extra; rounded up to a whole millimetre (common practice).',
+      'Shortest way over the segments, plus what each end reaches into its housing, plus what a twist takes up, plus the extra; rounded up to a whole millimetre (common practice).',
   };
 }
 
