@@ -12,9 +12,15 @@ z.config({ jitless: true });
 const place = document.getElementById('root');
 if (!place) throw new Error('index.html has no #root');
 hostStore.setState({ client: connect() });
-createRoot(place).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
-void startUp();
+const root = createRoot(place);
+// The canvas bench drives the same window with a scene of its own; its code is fetched only then.
+if (new URLSearchParams(location.search).has('bench'))
+  void import('../bench/start-bench').then(({ startBench }) => startBench(root));
+else {
+  root.render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+  void startUp();
+}

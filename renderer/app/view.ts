@@ -23,6 +23,8 @@ export interface ViewState {
   readonly diagramCamera: Camera | null;
   readonly formboardCamera: Camera | null;
   readonly snap: boolean;
+  /** Whether findings show on the diagram; one may want to see the drawing alone. */
+  readonly findingsShown: boolean;
   /** What the pointer does on the sheets. */
   readonly tool: ToolId;
   /** Request to the sheet in view to zoom; the count tells a repeated request from the old one. */
@@ -47,6 +49,7 @@ export const emptyView: ViewState = {
   diagramCamera: null,
   formboardCamera: null,
   snap: true,
+  findingsShown: true,
   tool: 'select',
   zoom: null,
   placing: null,
@@ -68,6 +71,7 @@ export const keep = {
   diagramCamera: 'never',
   formboardCamera: 'never',
   snap: 'never',
+  findingsShown: 'never',
   tool: 'never',
   zoom: 'never',
   placing: 'never',

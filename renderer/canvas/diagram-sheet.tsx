@@ -12,7 +12,7 @@ import { overlayIsEmpty, paintOverlay, type Overlay } from './draw/overlay';
 import type { Pen } from './draw/pen';
 import { FindingTip } from './finding-tip';
 import type { Interaction, InteractionState } from './interaction';
-import { placeBadges } from './scene/badges';
+import { placeBadges, type Badge } from './scene/badges';
 import { boxOfKey, buildDiagramScene, sceneBounds, type DiagramScene } from './scene/diagram-scene';
 import { offerSheet } from './sheet-handle';
 import { SheetOutline, SheetVoice } from './sheet-outline';
@@ -30,9 +30,13 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   const look = lookOf(useTokens());
   const harness = useStore(store, (s) => s.harness);
   const check = useStore(store, (s) => s.check);
+  const findingsShown = useStore(store, (s) => s.view.findingsShown);
   const scene = useScene(harness);
   // Findings come a moment after the edit; until then those of before are placed on the scene of now.
-  const badges = useMemo(() => placeBadges(check.findings, scene), [check, scene]);
+  const badges = useMemo(
+    () => (findingsShown ? placeBadges(check.findings, scene) : NO_BADGES),
+    [check, scene, findingsShown],
+  );
   const boxes = useMemo<SheetBoxes>(() => {
     const around = (keys: Iterable<string>): Box | null =>
       boxAround([...keys].flatMap((key) => boxOfKey(scene, key) ?? []));
@@ -86,7 +90,7 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
       >
         <SheetSurface viewport={viewport} look={look} parts={parts} top={top} onSize={onSize} />
         <SheetTools store={store} tools={DIAGRAM_TOOLS} />
-        <SheetZoom store={store} viewport={viewport} />
+        <SheetZoom store={store} viewport={viewport} findings />
         {hovered?.target.on === 'badge' && (
           <FindingTip
             findings={badges.find((b) => b.key === keyOfBadge(hovered))?.findings ?? []}
@@ -100,6 +104,8 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
     </div>
   );
 }
+
+const NO_BADGES: readonly Badge[] = [];
 
 const keyOfBadge = (hover: NonNullable<InteractionState['hover']>): string =>
   hover.target.on === 'badge' ? hover.target.key : '';

@@ -1,5 +1,5 @@
 import {
-  Box, CircleDot, Cpu, Hand, Maximize, Milestone, Minus, MousePointer2, PanelTop, Plus, Spline, Waypoints, type LucideIcon,
+  Box, CircleDot, Cpu, Hand, Maximize, Milestone, Minus, MousePointer2, PanelTop, Plus, Spline, Waypoints, TriangleAlert, type LucideIcon,
 } from 'lucide-react'; // prettier-ignore
 import { useEffect, useRef, type ReactNode } from 'react';
 import { useStore } from 'zustand';
@@ -65,7 +65,15 @@ export function SheetTools({ store, tools }: { store: AppStore; tools: readonly 
 /** Zoom at which the sheet counts as 100 %, px per mm. */
 const FULL = 3;
 
-export function SheetZoom({ store, viewport }: { store: AppStore; viewport: Viewport }): ReactNode {
+interface ZoomProps {
+  readonly store: AppStore;
+  readonly viewport: Viewport;
+  /** Offers to hide the findings of this sheet. */
+  readonly findings?: boolean;
+}
+
+export function SheetZoom({ store, viewport, findings = false }: ZoomProps): ReactNode {
+  const findingsShown = useStore(store, (s) => s.view.findingsShown);
   const shown = useRef<HTMLOutputElement>(null);
   // Written past React: it follows every frame of a zoom.
   useEffect(() => {
@@ -83,6 +91,18 @@ export function SheetZoom({ store, viewport }: { store: AppStore; viewport: View
   };
   return (
     <div className="sheet-float sheet-zoom" role="group" aria-label="Zoom">
+      {findings && (
+        <button
+          type="button"
+          className="sheet-tool"
+          aria-pressed={findingsShown}
+          aria-label="Findings on the sheet"
+          title="Findings on the sheet"
+          onClick={() => store.getState().setView({ findingsShown: !findingsShown })}
+        >
+          <TriangleAlert size={16} strokeWidth={1.6} aria-hidden />
+        </button>
+      )}
       <button
         type="button"
         className="sheet-tool"

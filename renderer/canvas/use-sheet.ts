@@ -50,9 +50,12 @@ export function useSheet(
   useEffect(() => {
     if (!sized || shown.current === document) return;
     shown.current = document;
+    // Unless whoever opened it said where to look.
+    const said = store.getState().view[field];
+    if (said && said !== viewport.camera()) return viewport.moveTo(said);
     const all = latest.current.all();
     viewport.moveTo(all ? fitted(all, viewport.size()) : FIRST);
-  }, [sized, document, viewport]);
+  }, [sized, document, viewport, store, field]);
 
   useEffect(() => {
     if (kept && kept !== viewport.camera()) viewport.moveTo(kept);

@@ -60,9 +60,20 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
     idle = undefined;
     const stale = hasty || bulkDrawn !== live;
     hasty = false;
-    if (stale) surfaces?.bulk.draw();
-    if (topDrawn !== live) surfaces?.top.draw();
+    if (stale) surfaces?.bulk.batchDraw();
+    if (topDrawn !== live) surfaces?.top.batchDraw();
     onRest(live);
+  };
+
+  /** Shows another place at once: what comes next is drawn sharp, in the frame in which new content is drawn too. */
+  const jump = (camera: Camera): void => {
+    live = camera;
+    hasty = false;
+    clearTimeout(idle);
+    idle = surfaces ? setTimeout(rest, 0) : undefined;
+    surfaces?.bulk.batchDraw();
+    surfaces?.top.batchDraw();
+    for (const watch of watchers) watch();
   };
 
   const move = (camera: Camera): void => {
@@ -110,7 +121,7 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
         surfaces = null;
       };
     },
-    moveTo: move,
+    moveTo: jump,
     panBy: (x: number, y: number): void => move(panned(live, { x, y })),
     zoomAt: (at: { x: number; y: number }, factor: number): void => move(zoomedAt(live, at, factor)),
     /** Called on every movement, for what floats over the sheet. */
