@@ -57,7 +57,7 @@ function checkText(result: CheckResult, told: readonly ToldFinding[]): string {
 function findingLines({ finding, where, message }: ToldFinding): string[] {
   return [
     '',
-    `${finding.severity}, ${RESULT_WORDS[finding.result]}: ${where} [${finding.rule}]`,
+    `${finding.severity}, ${RESULT_WORDS[finding.result]}${finding.open ? ', open point' : ''}: ${where} [${finding.rule}]`,
     `  ${message}`,
     ...finding.evidence.map((e) => `  used: ${evidenceText(e)}`),
     ...finding.needs.map((n) => `  needs: ${needText(n)}`),

@@ -52,7 +52,7 @@ describe('latchwork check', () => {
       failOn: 'major',
     });
     const finding = answer.findings.find((f: { rule: string }) => f.rule === 'contact-kind');
-    expect(Object.keys(finding)).toEqual(['key', 'rule', 'ruleRevision', 'severity', 'result', 'objects', 'message', 'data', 'evidence', 'needs', 'fix', 'decisions']); // prettier-ignore
+    expect(Object.keys(finding)).toEqual(['key', 'rule', 'ruleRevision', 'severity', 'result', 'open', 'objects', 'message', 'data', 'evidence', 'needs', 'fix', 'decisions']); // prettier-ignore
     expect(finding.objects[0]).toMatchObject({ text: 'X1:1' });
     expect(finding.message).not.toContain('{{');
     expect(answer.rules.find((r: { id: string }) => r.id === 'contact-kind')).toMatchObject({ pass: 3, fail: 1, cannotVerify: 0 }); // prettier-ignore
