@@ -1,5 +1,6 @@
 import { ampacity } from '@latchwork/core/calc/ampacity';
 import { airAt, standardPressurePa } from '@latchwork/core/calc/heat/air';
+import { cylinderLossWPerM } from '@latchwork/core/calc/heat/cylinder-loss';
 import { bundleFactor5088, countFactorNec } from '@latchwork/core/calc/bundle-factor';
 import { bundleHeat } from '@latchwork/core/calc/bundle-heat';
 import type { CalcProblem } from '@latchwork/core/calc/calc-problem';
@@ -235,6 +236,23 @@ describe('the heat of a bundle', () => {
     // ISO 2533: 11 000 m 22 632 Pa, 18 000 m 7505 Pa.
     expect(standardPressurePa(11_000)).toBeCloseTo(22_632, -1);
     expect(standardPressurePa(18_000)).toBeCloseTo(7505, -1);
+  });
+  it('loses heat as worked out by hand for a pipe', () => {
+    // 0.1 m at 165 C in a room at 23 C, emissivity 0.85. Air at the film, 367 K, from engineering tables (from memory):
+    // k 0.0313, nu 22.8e-6, a 32.8e-6, Pr 0.697: Ra 5.07e6, Nu 23.1, h 7.23, 322 W/m; radiation
+    // 0.85 x 5.67e-8 x pi x 0.1 x (438.15^4 - 296.15^4) = 441.6 W/m.
+    const pipe = { diameterMm: 100, ambientC: 23, heightM: 0 };
+    const convection = cylinderLossWPerM({ ...pipe, emissivity: 0, convectionFactor: 1 }, 165);
+    const radiation = cylinderLossWPerM({ ...pipe, emissivity: 0.85, convectionFactor: 0 }, 165);
+    expect(Math.abs(convection - 322.3) / 322.3).toBeLessThan(0.015);
+    expect(Math.abs(radiation - 441.6) / 441.6).toBeLessThan(0.001);
+  });
+  it('conducts across the bundle, the coverings and the insulation as by hand', () => {
+    const b = value(of({ coverings: [{ wallMm: 0.7, conductivityWPerMK: 0.3 }] }));
+    const across = b.lossWPerM / (4 * Math.PI * 0.25);
+    const covering = (b.lossWPerM * Math.log(2 / 1.3)) / (2 * Math.PI * 0.3);
+    const insulation = ((b.lossWPerM / 2) * Math.log(1.2 / 0.75)) / (2 * Math.PI * 0.2);
+    expect(b.hottestC - b.surfaceC).toBeCloseTo(across + covering + insulation, 3);
   });
   it('balances: what is lost in the wires leaves the surface, inside the band', () => {
     const b = value(of({}));

@@ -300,6 +300,26 @@ describe('any network', () => {
   });
 });
 
+describe('resistances far apart', () => {
+  it('a micro-ohm joint, a parallel one, and a giga-ohm load in one mesh', () => {
+    const s = solved({
+      sources: [source(24)],
+      branches: [
+        r('a', 'S', 'J', 1e-6),
+        r('b', 'S', 'J', 3e-6),
+        r('w', 'J', 'L', 0.02),
+        r('leak', 'L', 'Q', 1e9),
+        r('q', 'Q', '0', 1e-3),
+      ],
+      loads: [draws('E1', 'L', 'Q', 10)],
+    });
+    expect(s.branch('a').currentA).toBeCloseTo(7.5, 6);
+    expect(s.branch('b').currentA).toBeCloseTo(2.5, 6);
+    expect(s.branch('leak').currentA * 1e9).toBeCloseTo(24 - 10 * (0.02 + 0.75e-6 + 1e-3), 6);
+    expect(Math.abs(s.sourceW - s.lossW - s.loadW)).toBeLessThan(1e-6);
+  });
+});
+
 describe('large sparse networks', () => {
   it('a tree of 10,000 wires with 500 loops', () => {
     const branches = Array.from({ length: 10_000 }, (_, i) =>
