@@ -29,7 +29,7 @@ export function packCircles(given: readonly number[]): Packing {
   if (n === 0) return { radius: 0, circles: [] };
   const [first = 0, second = 0] = order.map((i) => given[i]!);
   if (n === 1) return { radius: first, circles: [{ x: 0, y: 0, r: first }] };
-  const scale = Math.sqrt(given.reduce((sum, r) => sum + r * r, 0) / n);
+  const scale = Math.sqrt(order.reduce((sum, i) => sum + given[i]! ** 2, 0) / n);
   const radii = Float64Array.from(order, (i) => given[i]! / scale);
   const best = n === 2 ? sideBySide(radii) : search(radii, (first + second) / scale);
   const circles: PackedCircle[] = Array.from(given, (r) => ({ x: 0, y: 0, r }));
