@@ -11,12 +11,17 @@ for (const check of electricalChecks) {
   groups.set(key, [...(groups.get(key) ?? []), check]);
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(Math.abs(share) < 0.0095 ? 3 : 1)} %`;
+/** Two significant figures, without an exponent. */
+const percent = (share: number): string =>
+  `${Number((100 * share).toPrecision(2))
+    .toFixed(6)
+    .replace(/\.?0+$/, '')} %`;
 
 function allowedText(c: PublishedCheck): string {
+  if ('relative' in c.allowed && c.allowed.relative < 1e-8) return 'equal';
   if ('relative' in c.allowed) return `+/- ${percent(c.allowed.relative)}`;
   if ('absolute' in c.allowed)
-    return c.allowed.absolute < 1e-6 ? 'equal' : `+/- ${c.allowed.absolute} ${c.unit}`.trim();
+    return c.allowed.absolute < 1e-8 ? 'equal' : `+/- ${c.allowed.absolute} ${c.unit}`.trim();
   return `0 to ${percent(c.allowed.below)} below the maximum`;
 }
 
@@ -29,7 +34,7 @@ function line(checks: readonly PublishedCheck[]): string {
   const worstText =
     Math.abs(deviation) < 5e-7
       ? 'none'
-      : `${percent(deviation)} (${worst.what}: ${Number(worst.computed.toPrecision(5))} against ${worst.published} ${worst.unit})`;
+      : `${percent(deviation)} (${worst.what}: ${Number(worst.computed.toPrecision(5))} against ${Number(worst.published.toPrecision(5))} ${worst.unit})`;
   const sources = [...new Set(checks.map((c) => c.source))].join('; ');
   const cells = [
     first.calculation,

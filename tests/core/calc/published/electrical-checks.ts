@@ -1,6 +1,7 @@
 import type { PublishedCheck } from './check';
 import { conductorChecks } from './conductor-checks';
 import { currentChecks } from './current-checks';
+import { handChecks } from './hand-checks';
 import { heatChecks } from './heat-checks';
 import { insulationChecks } from './insulation-checks';
 
@@ -8,6 +9,7 @@ import { insulationChecks } from './insulation-checks';
 export const electricalChecks: readonly PublishedCheck[] = [
   ...conductorChecks,
   ...currentChecks,
+  ...handChecks,
   ...heatChecks,
   ...insulationChecks,
 ];
