@@ -14,6 +14,7 @@ const {
   unmated,
   plannedCycles,
   serviceLoopMm,
+  footprint,
   description,
   note,
 } = Connector.shape;
@@ -33,6 +34,7 @@ export const connectorEdit = command({
       unmated: unmated.nullable(),
       plannedCycles: plannedCycles.nullable(),
       serviceLoopMm: serviceLoopMm.nullable(),
+      footprint: footprint.nullable(),
       description: description.nullable(),
       note: note.nullable(),
     }),

@@ -16,6 +16,7 @@ export const groupEdit = command({
       form: g.form.optional(),
       layMm: g.layMm.nullable(),
       shieldEnds: g.shieldEnds.nullable(),
+      exposedMm: g.exposedMm.nullable(),
     }),
   }),
   refuse: (project, { id }) => missing(project, 'groups', [id], 'group'),

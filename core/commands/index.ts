@@ -33,6 +33,7 @@ import { projectAddRevision } from './project-add-revision';
 import { projectEdit } from './project-edit';
 import { projectEditTitleBlock } from './project-edit-title-block';
 import { projectSetLimit } from './project-set-limit';
+import { projectUseLimitSet } from './project-use-limit-set';
 import { segmentAdd } from './segment-add';
 import { segmentEdit } from './segment-edit';
 import { signalAdd } from './signal-add';
@@ -83,6 +84,7 @@ export const COMMANDS = [
   projectEdit,
   projectEditTitleBlock,
   projectSetLimit,
+  projectUseLimitSet,
   segmentAdd,
   segmentEdit,
   signalAdd,

@@ -17,6 +17,7 @@ export const segmentEdit = command({
       plusMm: s.plusMm.nullable(),
       minusMm: s.minusMm.nullable(),
       via: s.via.nullable(),
+      bendRadiusMm: s.bendRadiusMm.nullable(),
     }),
   }),
   refuse: (project, { id }) => missing(project, 'segments', [id], 'segment'),

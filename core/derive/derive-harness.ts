@@ -19,12 +19,14 @@ import { resolveConnectors } from './resolve-connectors';
 import { resolveWire, wireLookups } from './resolve-wires';
 import { isTwisted } from './twist';
 import { createRouter } from './route';
+import { segmentTables, type SegmentTables } from './segment-uses';
 
 /** Inner tables that the next derivation starts from; not for readers of the harness. */
 interface Carried {
   readonly resolved: ReadonlyMap<string, ResolvedConnector>;
   readonly ends: ReadonlyMap<string, readonly EndInCavity[]>;
   readonly netByKey: ReadonlyMap<string, Net>;
+  readonly segments: SegmentTables;
 }
 
 const carried = new WeakMap<Harness, Carried>();
@@ -64,6 +66,7 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
   const nets = sameNets
     ? previous.nets
     : reuseList(previous?.nets, netsOf(wires, connectors, mates, old?.netByKey ?? new Map()));
+  const segments = segmentTables({ project, parts, connectors: resolved, wires, router }, old?.segments);
 
   const harness: Harness = {
     project,
@@ -75,10 +78,11 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
       previous && wires === previous.wires ? previous.wireById : new Map(wires.map((w) => [w.wire.id, w])),
     mates,
     nets,
+    segments: segments.list,
     router,
   };
   const netByKey = old && nets === previous.nets ? old.netByKey : new Map(nets.map((n) => [n.key, n]));
-  carried.set(harness, { resolved, ends, netByKey });
+  carried.set(harness, { resolved, ends, netByKey, segments });
   return harness;
 }
 

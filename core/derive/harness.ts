@@ -7,6 +7,7 @@ import type { ContactPart } from '../model/parts/contact';
 import type { MatingHalf, Part } from '../model/parts/part';
 import type { Conductor } from '../model/parts/wire';
 import type { Project } from '../model/project';
+import type { Covering, Node, Segment, Tie } from '../model/topology';
 import type { Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { MateMap } from './mate-map';
 import type { Route, Router } from './route';
@@ -44,6 +45,8 @@ export interface ResolvedWire {
   readonly from: ResolvedEnd;
   readonly to: ResolvedEnd;
   readonly route: Route;
+  /** The segments of the route; none without a route. */
+  readonly segments: readonly Segment[];
   readonly length: WireLength;
 }
 
@@ -104,6 +107,38 @@ export interface Net {
   readonly signals: readonly Signal[];
 }
 
+/** What of a segment a covering lies on, mm from its start. */
+export interface CoveringUse {
+  readonly covering: Covering;
+  readonly part: Extract<Part, { kind: 'covering' }> | undefined;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+export interface TieUse {
+  readonly tie: Tie;
+  readonly part: Extract<Part, { kind: 'tie' }> | undefined;
+  readonly atMm: number;
+}
+
+/** A segment with what runs through it and what lies on it. */
+export interface SegmentUse {
+  readonly segment: Segment;
+  readonly lengthMm: number;
+  readonly fromNode: Node | undefined;
+  readonly toNode: Node | undefined;
+  /** Connectors that sit on the node at either end. */
+  readonly fromConnectors: readonly ResolvedConnector[];
+  readonly toConnectors: readonly ResolvedConnector[];
+  readonly wires: readonly ResolvedWire[];
+  /** Of the circles of its cross-section, see `bundleMembers`; undefined where one is not known. */
+  readonly diametersMm: readonly (number | undefined)[];
+  /** By layer, the innermost first. */
+  readonly coverings: readonly CoveringUse[];
+  /** Along the segment. */
+  readonly ties: readonly TieUse[];
+}
+
 /**
  * The project with every reference resolved. Derived, never stored. An object that an edit did not touch keeps
  * its identity from one harness to the next, so whoever remembers results by identity need not compute again.
@@ -117,6 +152,7 @@ export interface Harness {
   readonly wireById: ReadonlyMap<string, ResolvedWire>;
   readonly mates: readonly ResolvedMate[];
   readonly nets: readonly Net[];
+  readonly segments: readonly SegmentUse[];
   readonly router: Router;
 }
 

@@ -1,13 +1,14 @@
 import { byId } from '../base/by-id';
-import { reuse } from '../base/same-fields';
+import { reuse, reuseList } from '../base/same-fields';
 import type { Contact } from '../model/connector';
 import type { Signal } from '../model/electrical';
 import { partOfKind, type Part } from '../model/parts/part';
 import type { Conductor } from '../model/parts/wire';
 import type { Project } from '../model/project';
+import type { Segment } from '../model/topology';
 import type { Cable, Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { ResolvedConnector, ResolvedEnd, ResolvedWire } from './harness';
-import type { Router } from './route';
+import type { Route, Router } from './route';
 import { isTwisted, twistOf, type Twist } from './twist';
 import { wireLengthOf, type WireLength } from './wire-length';
 
@@ -19,6 +20,7 @@ export interface WireLookups {
   readonly splices: ReadonlyMap<string, Splice>;
   readonly cables: ReadonlyMap<string, Cable>;
   readonly groupOfWire: ReadonlyMap<string, Group>;
+  readonly segments: ReadonlyMap<string, Segment>;
   readonly router: Router;
   twistOfGroup(group: Group): Twist;
 }
@@ -54,6 +56,7 @@ export function wireLookups(
     cables,
     twistOfGroup,
     groupOfWire,
+    segments: byId(project.segments),
     router,
   };
 }
@@ -66,9 +69,11 @@ export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWir
   const twist = isTwisted(group) && !wire.core ? look.twistOfGroup(group) : undefined;
   const from = resolveEnd(wire.ends[0], look, previous?.from);
   const to = resolveEnd(wire.ends[1], look, previous?.to);
-  const route = wire.path
+  const way = wire.path
     ? look.router.along(wire.path, from.node, to.node)
     : look.router.between(from.node, to.node);
+  const route = reuseRoute(previous?.route, way);
+  const segments = route.found ? route.segments.flatMap((id) => look.segments.get(id) ?? []) : NO_SEGMENTS;
   return reuse(previous, {
     wire,
     part,
@@ -78,8 +83,17 @@ export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWir
     from,
     to,
     route,
+    segments: reuseList(previous?.segments, segments),
     length: reuseLength(previous?.length, wireLengthOf(wire, from, to, route, twist)),
   });
+}
+
+const NO_SEGMENTS: readonly Segment[] = [];
+
+/** Moving one segment makes a new router; ways that stay the same keep their identity, and with it their wires. */
+function reuseRoute(previous: Route | undefined, next: Route): Route {
+  if (!previous?.found || !next.found || previous.lengthMm !== next.lengthMm) return next;
+  return reuseList(previous.segments, next.segments) === previous.segments ? previous : next;
 }
 
 function resolveEnd(end: WireEnd, look: WireLookups, previous: ResolvedEnd | undefined): ResolvedEnd {

@@ -3,6 +3,15 @@ import { Point } from '../base/point';
 import { Id } from './ids';
 import { positive } from './parts/common';
 
+/** What the layout of the board provides for a header, as far as it is known. */
+export const Footprint = z.strictObject({
+  pitchMm: positive.optional(),
+  /** Holes for board locks and pegs. */
+  lockHoleMm: positive.optional(),
+  lockHolePlated: z.boolean().optional(),
+});
+export type Footprint = z.infer<typeof Footprint>;
+
 /**
  * What is known of one cavity beyond the wires that end in it. A cavity in which a wire ends is wired, whatever
  * stands here; one without an entry and without a wire is undeclared.
@@ -41,6 +50,7 @@ export const Connector = z.strictObject({
   unmated: z.boolean().optional(),
   plannedCycles: z.int().positive().optional(),
   serviceLoopMm: positive.optional(),
+  footprint: Footprint.optional(),
   description: z.string().optional(),
   note: z.string().optional(),
 });

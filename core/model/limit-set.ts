@@ -12,10 +12,15 @@ export const Limit = z.strictObject({
 });
 export type Limit = z.infer<typeof Limit>;
 
-/** The limits of a project: data, chosen per project and editable. */
+/** Which of several published tables answers a question. */
+export const TableChoice = z.strictObject({ id: z.string().min(1), table: z.string().min(1) });
+export type TableChoice = z.infer<typeof TableChoice>;
+
+/** The limits of a project: data, chosen per project and editable. What each id means: limit-sets/limit-ids.ts. */
 export const LimitSet = z.strictObject({
   name: z.string().min(1),
   revision: z.string(),
   limits: z.array(Limit),
+  tables: z.array(TableChoice).optional(),
 });
 export type LimitSet = z.infer<typeof LimitSet>;

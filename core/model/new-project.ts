@@ -1,4 +1,4 @@
-import { GENERAL_LIMITS } from './general-limits';
+import { GENERAL_LIMITS } from './limit-sets/general';
 import type { Id } from './ids';
 import { PROJECT_FORMAT, PROJECT_FORMAT_VERSION, type Project } from './project';
 

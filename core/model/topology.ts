@@ -17,6 +17,8 @@ export const Segment = z.strictObject({
   plusMm: notNegative.optional(),
   minusMm: notNegative.optional(),
   via: z.array(Point).optional(),
+  /** Tightest bend of this run as it is installed, to the inside of the bend; wins over the drawn one. */
+  bendRadiusMm: positive.optional(),
 });
 export type Segment = z.infer<typeof Segment>;
 

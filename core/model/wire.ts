@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Point } from '../base/point';
 import { Colour } from './colour';
 import { Id } from './ids';
-import { positive } from './parts/common';
+import { notNegative, positive } from './parts/common';
 
 const preparation = { stripLengthMm: positive.optional() } as const;
 
@@ -68,6 +68,8 @@ export const Group = z.strictObject({
   wires: z.array(Id),
   layMm: positive.optional(),
   shieldEnds: z.enum(['a', 'b', 'both', 'none']).optional(),
+  /** Longest stretch at an end over which the wires lie untwisted or out of their shield. */
+  exposedMm: notNegative.optional(),
 });
 export type Group = z.infer<typeof Group>;
 

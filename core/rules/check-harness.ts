@@ -35,7 +35,7 @@ interface Carried {
 
 const carried = new WeakMap<CheckResult, Carried>();
 
-const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net'];
+const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net', 'segment'];
 
 /**
  * Asks every rule about every item of its scope. Given the result before, only items that are new objects are asked
@@ -50,7 +50,11 @@ export function checkHarness(
   const before = previous && carried.get(previous);
   const old = before?.limitSet === limitSet && before.rules === rules ? before : undefined;
   const memory = old?.memory ?? new WeakMap<object, ItemResult>();
-  const context: RuleContext = { limitSet, limit: (id) => byId(limitSet.limits).get(id) };
+  const context: RuleContext = {
+    limitSet,
+    limit: (id) => byId(limitSet.limits).get(id),
+    table: (id) => limitSet.tables?.find((t) => t.id === id)?.table,
+  };
   const items: { [S in Scope]?: readonly ScopeItem[S][] } = {};
   const results: { [S in Scope]?: readonly ItemResult[] } = {};
   const findings: Finding[] = [];
@@ -95,6 +99,8 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
       return harness.mates;
     case 'net':
       return harness.nets;
+    case 'segment':
+      return harness.segments;
   }
 }
 

@@ -1,4 +1,4 @@
-import type { CavityUse, ConnectorUse, ResolvedConnector, ResolvedWire } from '../derive/harness';
+import type { CavityUse, ConnectorUse, ResolvedConnector, ResolvedWire, SegmentUse } from '../derive/harness';
 import type { Contact } from '../model/connector';
 import type { Part } from '../model/parts/part';
 import { byId } from '../base/by-id';
@@ -17,6 +17,8 @@ export const cavityRef = (c: Pick<CavityUse, 'connector' | 'cavity'>): ObjectRef
 });
 
 export const wireRef = (w: ResolvedWire): ObjectRef => ({ type: 'wire', id: w.wire.id });
+
+export const segmentRef = (use: SegmentUse): ObjectRef => ({ type: 'segment', id: use.segment.id });
 
 export const contactRef = (contact: Contact): ObjectRef => ({ type: 'contact', id: contact.id });
 

@@ -1,5 +1,14 @@
-import type { CavityUse, ConnectorUse, Harness, Net, ResolvedMate, ResolvedWire } from '../derive/harness';
+import type {
+  CavityUse,
+  ConnectorUse,
+  Harness,
+  Net,
+  ResolvedMate,
+  ResolvedWire,
+  SegmentUse,
+} from '../derive/harness';
 import type { LimitSet, Limit } from '../model/limit-set';
+import type { LimitId, TableId } from '../model/limit-sets/limit-ids';
 import type { Part } from '../model/parts/part';
 import type { Project } from '../model/project';
 import type { Evidence, Fix, Need, ObjectRef, Severity } from './finding';
@@ -16,6 +25,7 @@ export interface ScopeItem {
   wire: ResolvedWire;
   mate: ResolvedMate;
   net: Net;
+  segment: SegmentUse;
   part: Part;
   project: Harness;
 }
@@ -69,7 +79,9 @@ export interface Report {
 
 export interface RuleContext {
   readonly limitSet: LimitSet;
-  limit(id: string): Limit | undefined;
+  limit(id: LimitId): Limit | undefined;
+  /** Name of the published table that the project goes by. */
+  table(id: TableId): string | undefined;
 }
 
 /** A project on which a rule is shown at work. `expect` names the objects of the findings, see `refText`. */

@@ -1,6 +1,7 @@
 import { tailProtrusionMm } from '../calc/tail-protrusion';
 import { band, bandText } from '../derive/fit-band';
 import type { Board } from '../model/equipment';
+import type { LimitId } from '../model/limit-sets/limit-ids';
 import { roundTo } from '../model/length-text';
 import type { HeaderPart } from '../model/parts/header';
 import type { Project } from '../model/project';
@@ -118,7 +119,7 @@ export const tailLength: Rule<'connector'> = {
 function needsOf(header: HeaderPart, board: Board, context: RuleContext): Need[] {
   const ofHeader = (field: 'termination' | 'tailLengthMm' | 'standOffMm', name: string): Need[] =>
     header[field] === undefined ? [partNeed(header, field, name)] : [];
-  const limit = (id: string): Need[] => (context.limit(id) ? [] : [limitNeed(id, context.limitSet)]);
+  const limit = (id: LimitId): Need[] => (context.limit(id) ? [] : [limitNeed(id, context.limitSet)]);
   return [
     ...ofHeader('termination', 'termination'),
     ...ofHeader('tailLengthMm', 'tail length'),

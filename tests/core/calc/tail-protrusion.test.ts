@@ -1,5 +1,5 @@
 import { tailProtrusionMm } from '@latchwork/core/calc/tail-protrusion';
-import { GENERAL_LIMITS } from '@latchwork/core/model/general-limits';
+import { GENERAL_LIMITS } from '@latchwork/core/model/limit-sets/general';
 import { expect, it } from 'vitest';
 import reference from '../../files/reference/soldering-header.json';
 

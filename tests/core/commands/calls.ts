@@ -1,5 +1,6 @@
 import type { Call, CommandId } from '@latchwork/core/commands/dispatch';
 import { copyObjects } from '@latchwork/core/commands/clip';
+import { AEROSPACE_LIMITS } from '@latchwork/core/model/limit-sets/aerospace';
 import type { Part } from '@latchwork/core/model/parts/part';
 import type { Project } from '@latchwork/core/model/project';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
@@ -71,6 +72,7 @@ export function goodCalls(p: Project): readonly Call[] {
       id: 'project.set-limit',
       args: { limit: { id: 'tail-protrusion-min', value: 0.8, unit: 'mm', source: 'typed', verified: true } },
     },
+    { id: 'project.use-limit-set', args: { limitSet: AEROSPACE_LIMITS } },
     {
       id: 'project.add-revision',
       args: { revision: { revision: 'B', author: 'Example', description: 'Next', status: 'draft' } },

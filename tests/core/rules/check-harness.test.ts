@@ -122,7 +122,16 @@ it('finds step by step what it finds at once', () => {
 describe('asking again', () => {
   /** One rule per scope that counts how often it is asked, and passes. */
   function counting(): { rules: readonly AnyRule[]; asked: Record<Scope, number>; reset(): void } {
-    const scopes: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net'];
+    const scopes: readonly Scope[] = [
+      'project',
+      'part',
+      'connector',
+      'cavity',
+      'wire',
+      'mate',
+      'net',
+      'segment',
+    ];
     const asked = Object.fromEntries(scopes.map((s) => [s, 0])) as Record<Scope, number>;
     const meta = { ...RULES[0]!.meta };
     const rules = scopes.map((scope) => ({
@@ -142,10 +151,19 @@ describe('asking again', () => {
     const project = tiny();
     const before = deriveHarness(project);
     const first = checkHarness(before, rules);
-    expect(asked).toEqual({ project: 1, part: 9, connector: 4, cavity: 4, wire: 2, mate: 2, net: 2 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 9,
+      connector: 4,
+      cavity: 4,
+      wire: 2,
+      mate: 2,
+      net: 2,
+      segment: 1,
+    });
     reset();
     const result = checkHarness(deriveHarness(produce(project, change), before), rules, first);
-    expect([...result.tally().values()].map((t) => t.pass)).toEqual([1, 9, 4, 4, 2, 2, 2]);
+    expect([...result.tally().values()].map((t) => t.pass)).toEqual([1, 9, 4, 4, 2, 2, 2, 1]);
     return asked;
   }
 
@@ -153,28 +171,64 @@ describe('asking again', () => {
     const asked = afterEdit((p) => {
       p.wires[0]!.colour = { base: 'BU' };
     });
-    expect(asked).toEqual({ project: 1, part: 0, connector: 2, cavity: 2, wire: 1, mate: 2, net: 1 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 0,
+      connector: 2,
+      cavity: 2,
+      wire: 1,
+      mate: 2,
+      net: 1,
+      segment: 1,
+    });
   });
 
   it('asks about nothing but the whole when a note changes', () => {
     const asked = afterEdit((p) => {
       p.notes.push('Tinned ends only');
     });
-    expect(asked).toEqual({ project: 1, part: 0, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 0,
+      connector: 0,
+      cavity: 0,
+      wire: 0,
+      mate: 0,
+      net: 0,
+      segment: 0,
+    });
   });
 
   it('asks about one part record and those who use it', () => {
     const asked = afterEdit((p) => {
       p.parts.find((x) => x.partNumber === 'WIRE-26')!.description = 'Wire 26 AWG, unused';
     });
-    expect(asked).toEqual({ project: 1, part: 1, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 1,
+      connector: 0,
+      cavity: 0,
+      wire: 0,
+      mate: 0,
+      net: 0,
+      segment: 0,
+    });
   });
 
   it('asks everything anew when a limit changes', () => {
     const asked = afterEdit((p) => {
       p.limitSet.limits[0]!.value += 1;
     });
-    expect(asked).toEqual({ project: 1, part: 9, connector: 4, cavity: 4, wire: 2, mate: 2, net: 2 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 9,
+      connector: 4,
+      cavity: 4,
+      wire: 2,
+      mate: 2,
+      net: 2,
+      segment: 1,
+    });
   });
 
   it('remembers an answer over an edit and its undo', () => {
@@ -189,7 +243,16 @@ describe('asking again', () => {
     const second = checkHarness(two, rules, first);
     reset();
     checkHarness(deriveHarness(project, two), rules, second);
-    expect(asked).toEqual({ project: 1, part: 0, connector: 0, cavity: 0, wire: 0, mate: 0, net: 0 });
+    expect(asked).toEqual({
+      project: 1,
+      part: 0,
+      connector: 0,
+      cavity: 0,
+      wire: 0,
+      mate: 0,
+      net: 0,
+      segment: 0,
+    });
   });
 });
 
