@@ -1,4 +1,5 @@
-import { Command, Redo2, Search, Undo2 } from 'lucide-react';
+import type { Finding } from '@latchwork/core/rules/finding';
+import { LayoutList, Redo2, Search, Undo2 } from 'lucide-react';
 import { Button } from '../ui/button';
 import { MARK_WORDS, type MarkKind, SeverityMark } from '../ui/severity-mark';
 import { keysText } from './actions/action';
@@ -28,7 +29,7 @@ export function TopStrip() {
         aria-label={`All actions (${keysText('$mod+KeyK')})`}
         onClick={() => openOverlay('palette')}
       >
-        <Command size={15} aria-hidden />
+        <LayoutList size={15} aria-hidden />
       </Button>
       <FileState />
     </header>
@@ -73,9 +74,26 @@ function PageTabs() {
 
 const ORDER: readonly MarkKind[] = ['critical', 'major', 'minor', 'note', 'unknown'];
 
-/** How many findings wait, with the shape of the gravest. */
+/** How many faults wait, with the shape of the gravest, and how many points are still open. */
 function FindingsCount() {
-  const findings = useApp((s) => s.check.findings);
+  const all = useApp((s) => s.check.findings);
+  const open = all.filter((f) => f.open).length;
+  return (
+    <>
+      <FaultCount findings={all.filter((f) => !f.open)} />
+      {open > 0 ? (
+        <span
+          className="strip-open"
+          title={`${open} open points: nothing wrong yet, something still to be said`}
+        >
+          {open} open
+        </span>
+      ) : null}
+    </>
+  );
+}
+
+function FaultCount({ findings }: { findings: readonly Finding[] }) {
   if (findings.length === 0) return null;
   const kinds = new Set(findings.map((f) => (f.result === 'fail' ? f.severity : 'unknown')));
   const worst = ORDER.find((k) => kinds.has(k)) ?? 'note';

@@ -13,7 +13,7 @@ export const MARK_WORDS: Readonly<Record<MarkKind, string>> = {
 
 /** Shapes on a field of 16 by 16, for this mark and for the sheet (Path2D). */
 export const MARK_PATHS: Readonly<Record<Exclude<MarkKind, 'unknown'>, string>> = {
-  critical: 'M5.2 1.2h5.6l4 4v5.6l-4 4H5.2l-4-4V5.2z',
+  critical: 'M4.6 0.8h6.8l3.8 3.8v6.8l-3.8 3.8H4.6L0.8 11.4V4.6z',
   major: 'M8 1.6 15.2 14.4H0.8z',
   minor: 'M8 0.8 15.2 8 8 15.2 0.8 8z',
   note: 'M8 4a4 4 0 1 0 0 8a4 4 0 1 0 0-8z',

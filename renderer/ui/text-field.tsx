@@ -12,7 +12,6 @@ export interface TextFieldProps {
   readonly placeholder?: string | undefined;
   readonly multiline?: boolean;
   readonly stack?: boolean;
-  readonly type?: 'text' | 'date';
   readonly autoFocus?: boolean;
 }
 
@@ -27,7 +26,6 @@ export function TextField({
   placeholder,
   multiline,
   stack,
-  type,
   autoFocus,
 }: TextFieldProps) {
   const draft = useDraftText(value, commit, multiline);
@@ -48,7 +46,7 @@ export function TextField({
         return multiline ? (
           <textarea {...shared} rows={3} onChange={(e) => draft.change(e.target.value)} />
         ) : (
-          <input {...shared} type={type ?? 'text'} onChange={(e) => draft.change(e.target.value)} />
+          <input {...shared} type="text" onChange={(e) => draft.change(e.target.value)} />
         );
       }}
     </FieldShell>

@@ -22,7 +22,7 @@ export interface FindingLine {
 
 export type FindingRow = FindingLine | { readonly heading: string; readonly count: number };
 
-/** Lines that the filter leaves, gravest first, with a heading before each severity. */
+/** Lines that the filter leaves: faults, gravest first, then what is still open; a heading before each group. */
 export function findingRows(
   project: Project,
   findings: readonly Finding[],
@@ -33,19 +33,25 @@ export function findingRows(
     .filter(
       (f) =>
         (filter.severity === '' || f.severity === filter.severity) &&
-        (filter.result === '' || f.result === filter.result) &&
+        (filter.result === '' || (filter.result === 'open' ? f.open : f.result === filter.result)) &&
         (filter.rule === '' || f.rule === filter.rule),
     )
     .map((finding): FindingLine => ({
       finding,
-      where: finding.objects.map((o) => refText(project, o)).join(', '),
+      where: [...new Set(finding.objects.map((o) => refText(project, o)))].join(', '),
       sentence: sentenceOf(finding),
     }))
     .filter(
       (l) => wanted === '' || `${l.where} ${l.sentence} ${l.finding.rule}`.toLowerCase().includes(wanted),
     );
-  return SEVERITIES.flatMap((severity): FindingRow[] => {
-    const of = lines.filter((l) => l.finding.severity === severity);
+  const groups = [
+    ...SEVERITIES.map((heading) => ({
+      heading: heading as string,
+      of: lines.filter((l) => !l.finding.open && l.finding.severity === heading),
+    })),
+    { heading: 'open points', of: lines.filter((l) => l.finding.open) },
+  ];
+  return groups.flatMap(({ heading, of }): FindingRow[] => {
     // What is known to be wrong comes before what is not known.
     of.sort(
       (a, b) =>
@@ -53,6 +59,6 @@ export function findingRows(
         compareNatural(a.where, b.where) ||
         compareNatural(a.finding.rule, b.finding.rule),
     );
-    return of.length ? [{ heading: severity, count: of.length }, ...of] : [];
+    return of.length ? [{ heading, count: of.length }, ...of] : [];
   });
 }

@@ -123,6 +123,7 @@ function Filters({ filter, change }: { filter: FindingFilter; change: (filter: F
         {select('result', 'Result', 'All results', [
           ['fail', 'fails'],
           ['cannot-verify', 'cannot verify'],
+          ['open', 'open points'],
         ])}
         {select(
           'rule',

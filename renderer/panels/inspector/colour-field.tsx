@@ -24,10 +24,8 @@ export function ColourField({ colour, offered, choose }: ColourFieldProps) {
     <div className="field" data-field="colour">
       <span className="field-label">Colour</span>
       <DialogTrigger>
-        <AriaButton
-          className="part-button"
-          aria-label={`Colour: ${colour ? colourText(colour) : 'none'}. Change`}
-        >
+        <AriaButton className="part-button">
+          <span className="visually-hidden">Colour: </span>
           <span>{colour ? <ColourName colour={colour} /> : <span className="second">none chosen</span>}</span>
           <span className="part-change">Change</span>
         </AriaButton>

@@ -22,15 +22,10 @@ export function PartButton({
     <div className="field" data-field={name}>
       <span className="field-label">{label}</span>
       <div>
-        <button
-          type="button"
-          className="part-button"
-          aria-label={`${label}: ${part?.partNumber ?? empty}. Change`}
-          title={part?.description}
-          onClick={choose}
-        >
+        <button type="button" className="part-button" title={part?.description} onClick={choose}>
+          <span className="visually-hidden">{label}: </span>
           {part ? <PartGlyph part={part} /> : null}
-          <span className={part ? 'mono' : 'second'}>{part?.partNumber ?? empty}</span>
+          <span className={part ? 'mono' : 'second'}>{part?.partNumber ?? empty}</span>{' '}
           <span className="part-change">Change</span>
         </button>
         {after}

@@ -50,7 +50,7 @@ export function Signals() {
                     look="link"
                     className="mono"
                     disabled={carrying(s.id).length === 0}
-                    aria-label={`Select the wires of ${s.name}`}
+                    aria-label={`${carrying(s.id).length} wires of ${s.name}: select`}
                     onClick={() => appStore.getState().select(carrying(s.id))}
                   >
                     {carrying(s.id).length}

@@ -34,14 +34,19 @@ export function TitleBlockFields() {
       <TextField
         label="Date of issue"
         name="dateOfIssue"
-        type="date"
+        mono
+        placeholder="2026-03-14"
         value={block.dateOfIssue ?? ''}
-        commit={(text) =>
-          text === ''
-            ? 'Choose a date.'
-            : attempt({ id: 'project.edit-title-block', args: { change: { dateOfIssue: text } } })
-        }
+        commit={commitDate}
       />
     </>
   );
+}
+
+/** Year first, as ISO 8601 has it: the same for every reader. */
+function commitDate(text: string): string | null {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : null;
+  if (!day || Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text)
+    return `"${text}" is not a date; write year, month and day: 2026-03-14.`;
+  return attempt({ id: 'project.edit-title-block', args: { change: { dateOfIssue: text } } });
 }

@@ -54,5 +54,5 @@ export function columnWidth(table: Table, column: Column): number {
   let longest = columnHeading(column).length + 3;
   for (const row of table.rows.slice(0, 200))
     longest = Math.max(longest, String(row[column.key] ?? '').length);
-  return Math.round(Math.min(Math.max(longest * 7.4 + 20, 56), 300));
+  return Math.round(Math.min(Math.max(longest * 8.2 + 22, 56), 300));
 }
