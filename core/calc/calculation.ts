@@ -99,9 +99,16 @@ export function figuresOf(entry: AnyCalculation, answer: Answer): readonly Figur
   return Object.entries(entry.outputs).flatMap(([key, meta]) => {
     const value = values[key];
     if (value === undefined || value === null) return [];
-    const shown = typeof value === 'number' || typeof value === 'string' ? value : JSON.stringify(value);
+    const shown = shownValue(value);
     return [{ name: meta.label, value: shown, unit: meta.unit }];
   });
+}
+
+function shownValue(value: unknown): number | string {
+  if (typeof value === 'number' || typeof value === 'string') return value;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value) && value.every((v) => typeof v === 'string')) return value.join(', ') || 'none';
+  return JSON.stringify(value);
 }
 
 /** Short forms for the files of calculations. */

@@ -1,7 +1,14 @@
 import { z } from 'zod';
 import { answer, calculation, field, figure, type Answer, type CalcSource } from './calculation';
 import { COPPER_TEMPERATURE } from './data/copper';
-import { Branch, Load, networkProblemText, Source, type NetworkSolution } from './network/network';
+import {
+  Branch,
+  Load,
+  networkProblemText,
+  Source,
+  type Carried,
+  type CarriedByBranch,
+} from './network/network';
 import { solveNetwork } from './network/solve-network';
 
 export interface Circuit extends Answer {
@@ -12,7 +19,10 @@ export interface Circuit extends Answer {
   /** Loads left with no voltage, or a reversed one: the supply cannot drive what they draw. */
   readonly collapsed: readonly string[];
   readonly floating: readonly string[];
-  readonly solution: NetworkSolution;
+  readonly nodes: readonly { readonly id: string; readonly voltageV: number }[];
+  readonly branches: readonly CarriedByBranch[];
+  readonly sources: readonly Carried[];
+  readonly loads: readonly Carried[];
 }
 
 const KIRCHHOFF: CalcSource = { title: "nodal analysis: Ohm's and Kirchhoff's laws", verified: true };
@@ -37,7 +47,10 @@ export const circuit = calculation<typeof inputs, Circuit>({
     lowestLoadV: { label: 'Lowest voltage at a load', unit: 'V' },
     collapsed: { label: 'Loads without voltage', unit: '' },
     floating: { label: 'Nodes that no source reaches', unit: '' },
-    solution: { label: 'Solution', unit: '' },
+    nodes: { label: 'Potential of each node', unit: 'V' },
+    branches: { label: 'Branches', unit: '' },
+    sources: { label: 'Sources', unit: '' },
+    loads: { label: 'Loads', unit: '' },
   },
   sources: [KIRCHHOFF, COPPER_TEMPERATURE],
   run(network) {
@@ -60,7 +73,10 @@ export const circuit = calculation<typeof inputs, Circuit>({
       lowestLoadV: fed.length ? Math.min(...fed.map((l) => l.voltageV)) : undefined,
       collapsed: fed.filter((l) => l.voltageV * l.currentA <= 0).map((l) => l.id),
       floating: s.floating,
-      solution: s,
+      nodes: [...s.nodeV].map(([id, voltageV]) => ({ id, voltageV })),
+      branches: s.branches,
+      sources: s.sources,
+      loads: s.loads,
       working: {
         formula: 'sum of currents at each node = 0; V = I x R; R = R20 x (234.5 + T)/254.5',
         figures: [
