@@ -1,4 +1,5 @@
 import { electricalChecks } from '../core/calc/published/electrical-checks';
+import { geometryChecks } from '../core/calc/published/geometry-checks';
 import { relativeDeviation, type PublishedCheck } from '../core/calc/published/check';
 
 /**
@@ -6,7 +7,7 @@ import { relativeDeviation, type PublishedCheck } from '../core/calc/published/c
  * deviation found. `npx tsx tests/generate/calc-checks.ts`
  */
 const groups = new Map<string, PublishedCheck[]>();
-for (const check of electricalChecks) {
+for (const check of [...electricalChecks, ...geometryChecks]) {
   const key = `${check.calculation}|${check.group}`;
   groups.set(key, [...(groups.get(key) ?? []), check]);
 }
