@@ -2,8 +2,9 @@ import { boardChecks } from './board-checks';
 import { bundleChecks } from './bundle-checks';
 import type { PublishedCheck } from './check';
 import { crimpChecks } from './crimp-checks';
-import { handChecks } from './hand-checks';
+
 import { lengthChecks } from './length-checks';
+import { workedGeometryChecks } from './worked-geometry-checks';
 
 /** Every calculation of geometry and process beside what was published, or worked by hand where nothing is published. */
 export const geometryChecks: readonly PublishedCheck[] = [
@@ -11,5 +12,5 @@ export const geometryChecks: readonly PublishedCheck[] = [
   ...lengthChecks,
   ...crimpChecks,
   ...boardChecks,
-  ...handChecks,
+  ...workedGeometryChecks,
 ];

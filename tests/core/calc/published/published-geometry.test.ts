@@ -1,6 +1,7 @@
-import { calculationById } from '@latchwork/core/calc/index';
+import { calculationById, CALCULATIONS } from '@latchwork/core/calc/index';
 import { describe, expect, it } from 'vitest';
 import { passes } from './check';
+import { electricalChecks } from './electrical-checks';
 import { geometryChecks as checks } from './geometry-checks';
 
 const groups = [...new Set(checks.map((c) => `${c.calculation}: ${c.group}`))];
@@ -13,6 +14,11 @@ describe('every calculation of geometry and process against published numbers', 
 
   it('names calculations that exist', () => {
     expect([...new Set(checks.map((c) => c.calculation))].filter((id) => !calculationById(id))).toEqual([]);
+  });
+
+  it('leaves no calculation of the program without a check', () => {
+    const checked = new Set([...electricalChecks, ...checks].map((c) => c.calculation));
+    expect(CALCULATIONS.map((c) => c.id).filter((id) => !checked.has(id))).toEqual([]);
   });
 
   it('never packs equal circles tighter than the record', () => {
