@@ -74,6 +74,13 @@ const reflows = [
   }),
 ]; // prettier-ignore
 
+const seconds = solder.reflow.profile.rows.find((r) => r.item === 'time within 5 C of Tc')!;
+const times = (['lead-free', 'tin-lead'] as const).map((type): PublishedCheck => ({
+  ...reflow, group: 'time within 5 C, revision D', source: 'J-STD-020 D, table 5-2', what: type, unit: 's',
+  computed: valueOf(reflowPeak.run({ solder: type, bodyThicknessMm: 3, bodyVolumeMm3: 500, revision: 'D' })).timeWithin5CS,
+  published: parseFloat(type === 'lead-free' ? seconds.pbfree : seconds.snpb),
+})); // prettier-ignore
+
 const hole = { calculation: 'lead-hole', unit: 'mm' } as const;
 const lead = (level: 'A' | 'B' | 'C', sideMm: number, shape: 'round' | 'square' = 'round', toleranceMm = 0) =>
   valueOf(leadHole.run({ shape, sideMm, toleranceMm, level }));
@@ -95,4 +102,4 @@ const holes: readonly PublishedCheck[] = [
   { ...hole, group: 'worked examples', source: 'IPC-2222, IPC-2221', confidence: 'derived', what: 'square 0.64 mm, level B: hole', computed: lead('B', 0.64, 'square').holeMinMm, published: 1.105, allowed: { absolute: 5e-4 } },
 ]; // prettier-ignore
 
-export const boardChecks: readonly PublishedCheck[] = [...bends, ...ties, ...reflows, ...holes];
+export const boardChecks: readonly PublishedCheck[] = [...bends, ...ties, ...reflows, ...times, ...holes];

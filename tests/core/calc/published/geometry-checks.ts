@@ -2,7 +2,6 @@ import { boardChecks } from './board-checks';
 import { bundleChecks } from './bundle-checks';
 import type { PublishedCheck } from './check';
 import { crimpChecks } from './crimp-checks';
-
 import { lengthChecks } from './length-checks';
 import { workedGeometryChecks } from './worked-geometry-checks';
 

@@ -13,6 +13,7 @@ import { tapeLength } from '@latchwork/core/calc/tape-length';
 import { tieSpacing } from '@latchwork/core/calc/tie-spacing';
 import { wireMass } from '@latchwork/core/calc/wire-mass';
 import awg from '../../../files/reference/awg.json';
+import mass from '../../../files/reference/mass.json';
 import { valueOf, type PublishedCheck } from './check';
 
 const worked = {
@@ -51,8 +52,16 @@ const cut = {
   extraMm: 0,
 };
 
+/** A solid conductor of next to nothing leaves the density of the insulation: pi/4 mm2 of a wire of 1 mm. */
+const densities = (['XLPE', 'ETFE', 'FEP'] as const).map((insulation): PublishedCheck => ({
+  ...worked, calculation: 'wire-mass', group: 'densities of insulations', source: 'common densities', confidence: 'memory', what: insulation,
+  computed: valueOf(wireMass.run({ areaMm2: 1e-9, stranded: false, diameterMm: 1, insulation })).insulationGPerM / (Math.PI / 4),
+  published: mass.others_g_per_cm3[insulation], unit: 'g/cm3', allowed: { relative: 1e-6 },
+})); // prettier-ignore
+
 /** Where nothing is published, numbers that anybody can work out with a pencil. */
 export const workedGeometryChecks: readonly PublishedCheck[] = [
+  ...densities,
   // 22 AWG is 640 cmil (25.3 mil squared, three figures): two are 1280, between 20 AWG (1020) and 18 AWG (1620).
   { ...worked, calculation: 'crimp-equivalent-size', source: 'NASA-STD-8739.4, 19.11; ASTM B258', group: 'summed circular mils', what: '22 + 22 AWG', computed: crimp(22, 22).circularMils, published: 2 * cmil('22'), unit: 'cmil' },
   { ...worked, calculation: 'crimp-equivalent-size', source: 'NASA-STD-8739.4, 19.11; ASTM B258', group: 'summed circular mils', what: '22 + 22 AWG is 18 AWG', computed: crimp(22, 22).equivalentGauge, published: 18, unit: 'AWG' },
