@@ -19,6 +19,7 @@ export const signalEdit = command({
       peakCurrentA: s.peakCurrentA.nullable(),
       peakS: s.peakS.nullable(),
       source: s.source.nullable(),
+      sourceLimitA: s.sourceLimitA.nullable(),
       liveMating: s.liveMating.nullable(),
       noiseClass: s.noiseClass.nullable(),
       pairedWith: s.pairedWith.nullable(),

@@ -1,7 +1,13 @@
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { Fuse } from '../model/electrical';
+import type { Project } from '../model/project';
 import type { Harness, ResolvedEnd, ResolvedWire } from './harness';
 import { pointKey } from './nets';
+
+/** What of a harness the way of a current is read from: a harness, or a part of one that holds all of the net. */
+export type NetInput = Pick<Harness, 'nets' | 'wires' | 'wireById' | 'mates'> & {
+  readonly project: Readonly<Pick<Project, 'fuses'>>;
+};
 
 /** The wires that one fuse alone protects. */
 export interface BehindFuse {
@@ -16,7 +22,7 @@ export interface BehindFuse {
  * fuse's own wire faces the source follows from the source that its signal names; undefined where there is none, or where no
  * way leads to it.
  */
-export function wiresBehindFuse(harness: Harness, fuse: Fuse): BehindFuse | undefined {
+export function wiresBehindFuse(harness: NetInput, fuse: Fuse): BehindFuse | undefined {
   const own = harness.wireById.get(fuse.wire);
   const net = own && harness.nets.find((n) => n.wires.includes(own));
   const source = (own?.signal ?? net?.signals[0])?.source;
@@ -51,7 +57,7 @@ interface Way {
   readonly wire: ResolvedWire | undefined;
 }
 
-const waysOf = memoByIdentity((harness: Harness): ReadonlyMap<string, readonly Way[]> => {
+const waysOf = memoByIdentity((harness: NetInput): ReadonlyMap<string, readonly Way[]> => {
   const map = new Map<string, Way[]>();
   const connect = (a: string, b: string, wire: ResolvedWire | undefined): void => {
     for (const [from, to] of [[a, b], [b, a]] as const) {

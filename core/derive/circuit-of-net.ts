@@ -3,8 +3,8 @@ import { ok, problem, type Result } from '../base/result';
 import type { CalcProblem } from '../calc/calc-problem';
 import type { Branch, Load, Network, Source, Warming } from '../calc/network/network';
 import type { Signal } from '../model/electrical';
-import { branchesOfWire } from './circuit-wires';
-import type { Harness, Net, NetPoint, ResolvedMate, ResolvedWire } from './harness';
+import { branchesOfWire, type CircuitInput } from './circuit-wires';
+import type { Net, NetPoint, ResolvedMate, ResolvedWire } from './harness';
 import { pointKey } from './nets';
 
 /** What a circuit is computed for. */
@@ -41,7 +41,7 @@ export const loadId = (signal: Signal, device: string): string => `load ${signal
  * are listed.
  */
 export function circuitOfNet(
-  harness: Harness,
+  harness: CircuitInput,
   net: Net,
   conditions: CircuitConditions,
 ): Result<NetCircuit, CalcProblem> {
@@ -190,7 +190,7 @@ function feedEnds(
 }
 
 /** Pairs of mated contacts: the larger of what the two records state, since both state the same joint. */
-function mateBranches(harness: Harness, nets: readonly Net[], notCounted: Set<string>): Branch[] {
+function mateBranches(harness: CircuitInput, nets: readonly Net[], notCounted: Set<string>): Branch[] {
   const out = new Map<string, Branch>();
   const mates = matesByConnector(harness.mates);
   for (const net of nets)

@@ -1,11 +1,20 @@
+import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import { conductorArea } from '../calc/conductor-area';
 import { conductorResistance, copperFactor } from '../calc/conductor-resistance';
 import type { Branch, Warming } from '../calc/network/network';
 import type { Fuse } from '../model/electrical';
-import type { Harness, ResolvedEnd, ResolvedWire } from './harness';
-import { partIn } from './harness';
+import type { Part } from '../model/parts/part';
+import type { Project } from '../model/project';
+import type { Net, ResolvedEnd, ResolvedMate, ResolvedWire } from './harness';
 import { pointKey } from './nets';
+
+/** What of a harness a circuit is read from: a harness, or a part of one that holds all of the circuit. */
+export interface CircuitInput {
+  readonly project: Readonly<Pick<Project, 'signals' | 'fuses' | 'parts'>>;
+  readonly nets: readonly Net[];
+  readonly mates: readonly ResolvedMate[];
+}
 
 export interface WireBranches {
   readonly branches: readonly Branch[];
@@ -20,7 +29,7 @@ export interface WireBranches {
  * wire to another). Crimps count with their contact.
  */
 export function branchesOfWire(
-  harness: Harness,
+  harness: CircuitInput,
   wire: ResolvedWire,
   conditions: { readonly conductorC: number; readonly warming?: (wire: ResolvedWire) => Warming | undefined },
 ): WireBranches {
@@ -36,7 +45,7 @@ export function branchesOfWire(
   let from = endNode(harness, wire, 0, branches, notCounted);
   const to = endNode(harness, wire, 1, branches, notCounted);
   for (const fuse of fusesByWire(harness.project.fuses).get(wire.wire.id) ?? []) {
-    const part = partIn(harness.project, fuse.part);
+    const part = partOf(harness, fuse.part);
     const mohm = part?.kind === 'fuse' ? part.resistanceMohm : undefined;
     if (mohm === undefined) notCounted.push(`resistance of ${fuse.designator}`);
     const behind = `behind ${fuse.id}`;
@@ -81,8 +90,11 @@ export function wireOhmAt20(wire: ResolvedWire): number | undefined {
   return result.ok ? result.value.ohm : undefined;
 }
 
+const partOf = (harness: CircuitInput, id: string | undefined): Part | undefined =>
+  id === undefined ? undefined : byId(harness.project.parts).get(id);
+
 function endNode(
-  harness: Harness,
+  harness: CircuitInput,
   wire: ResolvedWire,
   index: 0 | 1,
   branches: Branch[],
@@ -92,7 +104,7 @@ function endNode(
   if (end.end.at === 'cavity') return pointKey(end.end.connector, end.end.cavity);
   if (end.end.at === 'free') return `free ${wire.wire.id}.${index}`;
   const centre = `splice ${end.end.splice}`;
-  const part = partIn(harness.project, end.splice?.part);
+  const part = partOf(harness, end.splice?.part);
   const mohm = part?.kind === 'splice' ? part.resistanceMohm : undefined;
   if (mohm === undefined) notCounted.push(`resistance of splice ${end.splice?.designator ?? ''}`.trim());
   const node = `${centre} ${wire.wire.id}.${index}`;

@@ -19,6 +19,7 @@ import { resolveConnectors } from './resolve-connectors';
 import { resolveWire, wireLookups } from './resolve-wires';
 import { isTwisted } from './twist';
 import { createRouter } from './route';
+import { lazySupplies, type LazySupplies } from './supplies';
 import { segmentTables, type SegmentTables } from './segment-uses';
 
 /** Inner tables that the next derivation starts from; not for readers of the harness. */
@@ -27,6 +28,7 @@ interface Carried {
   readonly ends: ReadonlyMap<string, readonly EndInCavity[]>;
   readonly netByKey: ReadonlyMap<string, Net>;
   readonly segments: SegmentTables;
+  readonly supplies: LazySupplies;
 }
 
 const carried = new WeakMap<Harness, Carried>();
@@ -67,6 +69,7 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
     ? previous.nets
     : reuseList(previous?.nets, netsOf(wires, connectors, mates, old?.netByKey ?? new Map()));
   const segments = segmentTables({ project, parts, connectors: resolved, wires, router }, old?.segments);
+  const supplies = lazySupplies({ project, nets, connectorById, mates }, old?.supplies);
 
   const harness: Harness = {
     project,
@@ -79,10 +82,13 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
     mates,
     nets,
     segments: segments.list,
+    get supplies() {
+      return supplies.get();
+    },
     router,
   };
   const netByKey = old && nets === previous.nets ? old.netByKey : new Map(nets.map((n) => [n.key, n]));
-  carried.set(harness, { resolved, ends, netByKey, segments });
+  carried.set(harness, { resolved, ends, netByKey, segments, supplies });
   return harness;
 }
 

@@ -11,6 +11,7 @@ import type { Covering, Node, Segment, Tie } from '../model/topology';
 import type { Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { MateMap } from './mate-map';
 import type { Route, Router } from './route';
+import type { Supply } from './supplies';
 import type { WireLength } from './wire-length';
 
 /** A connector with what it refers to. `part` is absent when the record is not that of a mating half. */
@@ -153,6 +154,8 @@ export interface Harness {
   readonly mates: readonly ResolvedMate[];
   readonly nets: readonly Net[];
   readonly segments: readonly SegmentUse[];
+  /** Worked out when first asked for. */
+  readonly supplies: readonly Supply[];
   readonly router: Router;
 }
 

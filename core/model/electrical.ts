@@ -16,6 +16,8 @@ export const Signal = z.strictObject({
   peakS: positive.optional(),
   /** Connector position that feeds it, where it is known. */
   source: z.strictObject({ connector: Id, cavity: z.string() }).optional(),
+  /** Current at which the source itself limits or opens, where it does. */
+  sourceLimitA: positive.optional(),
   liveMating: z.boolean().optional(),
   noiseClass: z.enum(['quiet', 'ordinary', 'noisy']).optional(),
   pairedWith: Id.optional(),

@@ -35,7 +35,7 @@ interface Carried {
 
 const carried = new WeakMap<CheckResult, Carried>();
 
-const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net', 'segment'];
+const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net', 'segment', 'supply'];
 
 /**
  * Asks every rule about every item of its scope. Given the result before, only items that are new objects are asked
@@ -101,6 +101,8 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
       return harness.nets;
     case 'segment':
       return harness.segments;
+    case 'supply':
+      return harness.supplies;
   }
 }
 

@@ -7,6 +7,7 @@ import type {
   ResolvedWire,
   SegmentUse,
 } from '../derive/harness';
+import type { Supply } from '../derive/supplies';
 import type { LimitSet, Limit } from '../model/limit-set';
 import type { LimitId, TableId } from '../model/limit-sets/limit-ids';
 import type { Part } from '../model/parts/part';
@@ -26,6 +27,7 @@ export interface ScopeItem {
   mate: ResolvedMate;
   net: Net;
   segment: SegmentUse;
+  supply: Supply;
   part: Part;
   project: Harness;
 }

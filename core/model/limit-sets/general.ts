@@ -1,3 +1,4 @@
+import { ELECTRICAL_LIMITS } from './electrical';
 import { limitSetOf } from './limit-ids';
 
 const practice = (value: number, source = 'common practice') => ({ value, source, verified: false });
@@ -46,6 +47,11 @@ export const GENERAL_LIMITS = limitSetOf({
       edition: 'change 6, 2011',
       verified: true,
     },
+    ...ELECTRICAL_LIMITS,
   },
-  tables: { 'pull-force': 'iec-60352-2' },
+  tables: {
+    ampacity: 'ac-43-13-table-11-9',
+    'material-group': 'IIIa',
+    'pull-force': 'iec-60352-2',
+  },
 });

@@ -26,12 +26,34 @@ export const LIMIT_IDS = {
   'length-tolerance-share': { unit: '', about: 'Narrowest tolerance of a segment, as a share of the default tolerance of its length.' },
   'untwist-max': { unit: 'mm', about: 'Most length that a pair lies untwisted or out of its shield at an end.' },
   'untwist-max-quiet': { unit: 'mm', about: 'The same where a signal of the group is quiet, that is, sensitive.' },
+  'ambient-temperature': { unit: 'degC', about: 'Highest air temperature around the harness in operation.' },
+  'altitude': { unit: 'm', about: 'Greatest height above the sea in operation.' },
+  'current-asked-from': { unit: 'A', about: 'Current above which contacts and wires are asked about; no contact or wire of a harness warms below it.' },
+  'bundle-wires': { unit: '', about: 'Wires of a bundle that carry current, where the table of wire currents goes by their number.' },
+  'bundle-load-share': { unit: '%', about: 'Share of what its wires may carry that a bundle carries, where the table goes by it.' },
+  'current-density-max': { unit: 'A/mm2', about: 'Most current for the metal area of a wire whose size the table lacks; 0: such a wire cannot be verified.' },
+  'contact-current-margin': { unit: '', about: 'Factor on the rated current of a contact, its conditions being met.' },
+  'contact-rise-at-rated': { unit: 'K', about: 'Rise of a contact at its rated current, on which ratings are based.' },
+  'contact-peak-factor': { unit: '', about: 'Most peak current of a contact, as a multiple of its rated current.' },
+  'inrush-fuse-share': { unit: '', about: 'Most I2t of an inrush, as a share of the melting I2t of the fuse.' },
+  'fuse-load-margin': { unit: '', about: 'Least rating of a fuse, as a multiple of its continuous load.' },
+  'fuse-distance-max': { unit: 'mm', about: 'Most length of wire from a source that does not limit itself to the first fuse.' },
+  'fault-temperature-max': { unit: 'degC', about: 'Conductor temperature that the insulation stands during a short circuit.' },
+  'voltage-drop-max': { unit: '%', about: 'Most voltage lost out and back, as a share of the voltage of the source.' },
+  'joint-resistance-assumed': { unit: 'mohm', about: 'Resistance taken for a contact, splice or fuse whose record states none.' },
+  'parallel-share-factor': { unit: '', about: 'Factor on what parallel wires carry together, for each doubling of their number.' },
+  'parallel-difference-max': { unit: '', about: 'Most that parallel wires differ in length or metal area, as a share of the larger.' },
+  'voltage-asked-from': { unit: 'V', about: 'Voltage from which every part must state its rating, and creepage is asked about.' },
+  'pollution-degree': { unit: '', about: 'Pollution degree at the connectors: 1, 2 or 3.' },
+  'overvoltage-category': { unit: '', about: 'Overvoltage category of the supplies: 1, 2, 3 or 4.' },
 } as const satisfies Record<string, Meaning>; // prettier-ignore
 export type LimitId = keyof typeof LIMIT_IDS;
 
 /** Questions that several published tables answer differently, so that the project says by which one it goes. */
 export const TABLE_IDS = {
   'pull-force': { about: 'Least pull-out force of a crimp by wire size; the names are those of core/calc/data/pull-force.ts.' },
+  'ampacity': { about: 'Continuous current of a wire; the names are those of core/calc/ampacity-base.ts.' },
+  'material-group': { about: 'Material group of connector bodies by tracking index, where creepage is asked about: I, II, IIIa or IIIb.' },
 } as const satisfies Record<string, { readonly about: string }>; // prettier-ignore
 export type TableId = keyof typeof TABLE_IDS;
 

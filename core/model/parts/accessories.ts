@@ -94,6 +94,8 @@ export const FusePart = z.strictObject({
   voltageMaxV: positive.optional(),
   resistanceMohm: notNegative.optional(),
   meltingA2s: positive.optional(),
+  /** Total I2t until the fuse has cleared, at its rated voltage. */
+  clearingA2s: positive.optional(),
 });
 
 export const ToolPart = z.strictObject({

@@ -58,6 +58,8 @@ export const matingHalfFields = {
   keyPositions: z.array(z.string()).optional(),
   panel: PanelFit.optional(),
   voltageMaxV: positive.optional(),
+  /** Along the insulation between the live metal of positions next to each other in a row. */
+  creepageMm: positive.optional(),
   currentRatings: z.array(CurrentRating).optional(),
   cycles: z.int().positive().optional(),
   mateForceN: positive.optional(),
