@@ -104,6 +104,22 @@ describe('a packing of circles in a circle', () => {
   });
 });
 
+// Descartes' circle theorem: three circles that touch each other lie in one of the radius below. A third that fits into the
+// gap beside the two largest, which fill a diameter, adds nothing (30/19 beside 3 and 2).
+test('three circles come to what Descartes says, or to the two largest alone', () => {
+  const one = fc.double({ min: 0.5, max: 3, noNaN: true });
+  fc.assert(
+    fc.property(one, one, one, (...given) => {
+      const [a, b, c] = [...given].sort((x, y) => y - x) as [number, number, number];
+      const gap = (a * b * (a + b)) / (a * a + a * b + b * b);
+      const around = (a * b * c) / (2 * Math.sqrt(a * b * c * (a + b + c)) - (a * b + b * c + c * a));
+      const expected = c <= gap ? a + b : around;
+      expect(Math.abs(packCircles(given).radius / expected - 1)).toBeLessThan(1e-5);
+    }),
+    { numRuns: 200 },
+  );
+});
+
 // Trap of the reference file: counting hexagonal layers gives 5, 7 and 9 for 19, 37 and 61 wires.
 test.each([
   [19, 5],
