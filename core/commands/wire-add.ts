@@ -7,6 +7,7 @@ import { Wire } from '../model/wire';
 import { command } from './command';
 import { chooseColour, chooseWire } from './shared/choose-wire';
 import { nextWire } from './shared/designators';
+import { faceFirstWire } from './shared/face-wires';
 import { missing } from './shared/draft-object';
 import { candidateParts, embedPart } from './shared/embed-part';
 import {
@@ -58,6 +59,8 @@ export const wireAdd = command({
       (args.part === undefined && !args.core ? chooseWire(project, [from, to], candidates) : null);
     const core = coreOf(project, args.core);
     const conductor = part ?? core;
+    faceFirstWire(draft, project, from, to);
+    faceFirstWire(draft, project, to, from);
     const ends = [from, to].map((target) => {
       const taken = isTaken(project, target);
       const contact = conductor && !taken ? contactFor(project, target, [conductor], candidates) : null;

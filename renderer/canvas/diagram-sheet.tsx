@@ -19,7 +19,8 @@ import { SheetOutline, SheetVoice } from './sheet-outline';
 import { SheetQuestion } from './sheet-question';
 import { SheetRoot } from './sheet-root';
 import { part, SheetSurface } from './sheet-surface';
-import { DIAGRAM_TOOLS, SheetTools, SheetZoom } from './sheet-tools';
+import { SheetTools, SheetZoom } from './sheet-tools';
+import { DIAGRAM_TOOLS } from './sheet-tool-ids';
 import { useSheet, type SheetBoxes } from './use-sheet';
 
 const HINT =
@@ -31,10 +32,17 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   const harness = useStore(store, (s) => s.harness);
   const check = useStore(store, (s) => s.check);
   const findingsShown = useStore(store, (s) => s.view.findingsShown);
+  const camera = useStore(store, (s) => s.view.diagramCamera);
   const scene = useScene(harness);
   // Findings come a moment after the edit; until then those of before are placed on the scene of now.
   const badges = useMemo(
-    () => (findingsShown ? placeBadges(check.findings, scene) : NO_BADGES),
+    () =>
+      findingsShown
+        ? placeBadges(
+            check.findings.filter((f) => !f.open),
+            scene,
+          )
+        : NO_BADGES,
     [check, scene, findingsShown],
   );
   const boxes = useMemo<SheetBoxes>(() => {
@@ -75,7 +83,12 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   }, [store, viewport, interaction]);
 
   return (
-    <div ref={root} className="sheet-fill">
+    <div
+      ref={root}
+      className="sheet-fill"
+      // Where the sheet lies, for tests that point at it with a real mouse.
+      data-camera={camera ? `${camera.x} ${camera.y} ${camera.pxPerMm}` : undefined}
+    >
       <SheetRoot
         label="Diagram"
         hint={HINT}

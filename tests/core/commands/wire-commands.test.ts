@@ -92,6 +92,14 @@ describe('a new wire', () => {
     expect(wired.parts.map((x) => x.partNumber)).toContain('WIRE-22');
   });
 
+  test('turns connectors without wires so that their first one leaves towards the other', () => {
+    const q = { ...p, wires: [] };
+    const turned = after(q, { id: 'wire.add', args: { from: at(p, 'X1', '1'), to: at(p, 'X2', '1') } });
+    expect(turned.connectors.slice(0, 2).map((c) => c.exit)).toEqual(['right', 'left']);
+    // One that has wires stays as the user left it.
+    expect(made.connectors.map((c) => c.exit)).toEqual(p.connectors.map((c) => c.exit));
+  });
+
   test.each([
     ['in a header', 'X3', '1', /is a header/],
     ['in a cavity that the part does not have', 'X2', '9', /no cavity 9/],
