@@ -30,6 +30,7 @@ export function startSelect(
     case 'wire':
     case 'mate':
     case 'segment':
+    case 'pick':
       return { next: null, select: { keys: [keyOfTarget(target) ?? target.id], add: input.add } };
   }
 }

@@ -10,6 +10,8 @@ export type Target =
       readonly on: 'connector' | 'wire' | 'splice' | 'equipment' | 'mate' | 'node' | 'segment';
       readonly id: string;
     }
+  /** Something that can be selected on this sheet, but not moved. */
+  | { readonly on: 'pick'; readonly id: string }
   | { readonly on: 'wire-end'; readonly wire: string; readonly end: 0 | 1 }
   | { readonly on: 'badge'; readonly findings: readonly string[]; readonly key: string };
 

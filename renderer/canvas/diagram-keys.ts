@@ -5,7 +5,8 @@ import { placeOfKey } from '@latchwork/core/tools/key-wire';
 import { cavityStops, walkOn } from '@latchwork/core/tools/walk';
 import type { AppStore } from '../app/store';
 import type { Interaction } from './interaction';
-import { DIAGRAM_TOOLS, toolOfKey } from './sheet-tools';
+import { toolOfKey } from './sheet-tools';
+import { DIAGRAM_TOOLS } from './sheet-tool-ids';
 
 const ARROWS: Readonly<Record<string, Direction>> = {
   ArrowLeft: 'left',

@@ -1,4 +1,5 @@
 import type { AppStore } from '../app/store';
+import { DIAGRAM_TOOLS } from './sheet-tool-ids';
 import { createInteraction, type Interaction, type SheetAccess } from './interaction';
 import type { Badge } from './scene/badges';
 import { buildDiagramScene, type DiagramScene } from './scene/diagram-scene';
@@ -23,6 +24,7 @@ export function createDiagramModel(
   // The index is made when first asked after a change: an edit from elsewhere costs nothing here.
   const index = (): HitIndex => (made = indexScene(scene, made));
   const interaction = createInteraction(store, {
+    tools: DIAGRAM_TOOLS,
     ...camera,
     hit: (at) =>
       hitAt(at, {

@@ -35,6 +35,8 @@ export interface InteractionState {
 
 /** What the interaction asks of the sheet it works on. */
 export interface SheetAccess {
+  /** The tools that this sheet has; under any other one it behaves as with `select`. */
+  readonly tools: readonly ToolId[];
   camera(): Camera;
   panBy(x: number, y: number): void;
   hit(at: Point): Target;
@@ -110,7 +112,7 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
           return false;
         }
       }
-      const tool: ToolId = input.hold ? 'hand' : view.tool;
+      const tool: ToolId = input.hold ? 'hand' : sheet.tools.includes(view.tool) ? view.tool : 'select';
       const { on, screen, alt, add } = input;
       const step = stepTool(tool, gesture, { on, at, screen, target, alt, add }, facts());
       // What the step writes and the end of the gesture become visible in one frame.

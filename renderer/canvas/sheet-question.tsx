@@ -5,6 +5,10 @@ import { toScreen } from './camera';
 import type { Interaction } from './interaction';
 import type { Viewport } from './viewport';
 
+const STILL = { x: 0, y: 0, pxPerMm: 1 };
+const NEVER = () => () => {};
+const NOWHERE = () => STILL;
+
 /** How long a note stays, ms. */
 const NOTE_MS = 5000;
 
@@ -18,7 +22,9 @@ export function SheetQuestion({
 }): ReactNode {
   const question = useStore(interaction.state, (s) => s.question);
   const note = useStore(interaction.state, (s) => s.note);
-  const camera = useSyncExternalStore(viewport.watch, viewport.camera);
+  const asked = question !== null || note !== null;
+  // Follows the camera only while there is something to place.
+  const camera = useSyncExternalStore(asked ? viewport.watch : NEVER, asked ? viewport.camera : NOWHERE);
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (question) first.current?.focus();

@@ -21,17 +21,6 @@ const TOOLS: Readonly<
   segment: { icon: Milestone, name: 'Draw segment', key: 'G' },
 };
 
-export const DIAGRAM_TOOLS: readonly ToolId[] = [
-  'select',
-  'hand',
-  'wire',
-  'splice',
-  'board',
-  'panel',
-  'device',
-];
-export const FORMBOARD_TOOLS: readonly ToolId[] = ['select', 'hand', 'node', 'segment'];
-
 /** The tool of that letter, among those of the sheet. */
 export const toolOfKey = (key: string, among: readonly ToolId[]): ToolId | undefined =>
   among.find((id) => TOOLS[id].key === key.toUpperCase());
