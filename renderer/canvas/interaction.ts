@@ -119,8 +119,7 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
       carryOut(step);
       advance(step.next);
       if (!panning) state.setState({ hover: { target, at, screen } });
-      if (on === 'up' && ONE_SHOT.has(view.tool) && step.dispatch)
-        store.getState().setView({ tool: 'select' });
+      if (step.dispatch && ONE_SHOT.has(view.tool)) store.getState().setView({ tool: 'select' });
       return step.next !== null;
     },
     leave: (): void => state.setState({ hover: null }),
