@@ -1,8 +1,24 @@
 import type { ReactNode } from 'react';
 import { Group, Panel, Separator } from 'react-resizable-panels';
 import { type PanelId, PANELS, panelPx, setPanelPx, togglePanel } from '../app/panel-sizes';
-import { useApp } from '../app/store';
+import { appStore, useApp } from '../app/store';
 import './workspace.css';
+
+/** Sizes as drawn. Only those that the user gave by hand are remembered: a small window squeezes panels, too. */
+const lastPx = new Map<PanelId, number>();
+
+const remember =
+  (...ids: readonly PanelId[]) =>
+  (_layout: unknown, { isUserInteraction }: { isUserInteraction: boolean }): void => {
+    if (!isUserInteraction) return;
+    for (const id of ids) {
+      const px = lastPx.get(id);
+      if (px !== undefined && panelPx(appStore.getState().view.panelSizesPx, id) > 0) setPanelPx(id, px);
+    }
+  };
+
+const rememberSides = remember('shelf', 'inspector');
+const rememberLedger = remember('ledger');
 
 export interface WorkspaceProps {
   readonly sheet: ReactNode;
@@ -21,6 +37,7 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
       <Group
         orientation="horizontal"
         className="workspace-group"
+        onLayoutChanged={rememberSides}
         key={`${open('shelf')} ${open('inspector')}`}
       >
         {shelf && open('shelf') ? (
@@ -33,7 +50,12 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
         ) : null}
         <Panel id="middle" minSize="50%">
           <div className="column">
-            <Group orientation="vertical" className="workspace-middle" key={String(open('ledger'))}>
+            <Group
+              orientation="vertical"
+              className="workspace-middle"
+              onLayoutChanged={rememberLedger}
+              key={String(open('ledger'))}
+            >
               <Panel id="sheet" minSize="50%">
                 {sheet}
               </Panel>
@@ -84,9 +106,8 @@ function SidePanel({
       collapsible
       collapsedSize={0}
       groupResizeBehavior="preserve-pixel-size"
-      onResize={(size, _id, before) => {
-        // The first call is the panel's own arrival.
-        if (before) setPanelPx(id, size.inPixels);
+      onResize={(size) => {
+        lastPx.set(id, size.inPixels);
       }}
     >
       {children}

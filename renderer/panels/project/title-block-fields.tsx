@@ -35,7 +35,7 @@ export function TitleBlockFields() {
         label="Date of issue"
         name="dateOfIssue"
         mono
-        placeholder="2026-03-14"
+        placeholder="year-month-day"
         value={block.dateOfIssue ?? ''}
         commit={commitDate}
       />
