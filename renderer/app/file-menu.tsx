@@ -8,12 +8,11 @@ import {
   Separator,
   SubmenuTrigger,
 } from 'react-aria-components';
-import { type Action, keysText } from './actions/action';
+import { ActionItem } from './action-item';
 import { ACTIONS } from './actions/index';
 import { dateText } from './files/ask-listed-file';
 import { openDemo, openRecent } from './files/open';
 import { useHost } from './host';
-import { useApp } from './store';
 
 const BEFORE = ['file.new', 'file.open'];
 const SAVING = ['file.save', 'file.save-as', 'file.reload'];
@@ -94,23 +93,6 @@ const itemsOf = (ids: readonly string[]) =>
   ids
     .flatMap((id) => ACTIONS.filter((a) => a.id === id))
     .map((action) => <ActionItem key={action.id} action={action} />);
-
-/** An action as a line of a menu. */
-export function ActionItem({ action }: { action: Action }) {
-  const enabled = useApp((s) => action.enabled?.(s) ?? true);
-  return (
-    <MenuItem
-      id={action.id}
-      className="menu-item"
-      textValue={action.label}
-      isDisabled={!enabled}
-      onAction={() => void action.run()}
-    >
-      <span>{action.label}</span>
-      {action.keys ? <kbd>{keysText(action.keys)}</kbd> : null}
-    </MenuItem>
-  );
-}
 
 function SubmenuItem({ id, text, disabled = false }: { id: string; text: string; disabled?: boolean }) {
   return (

@@ -6,8 +6,10 @@ import './palette.css';
 
 /** Keys that the sheet itself understands; its tools know them, the table of actions does not. */
 const SHEET_KEYS = [
-  ['Walk from object to object', 'Arrow keys'],
-  ['Move what is selected', 'Alt+arrow keys'],
+  ['Walk from object to object', 'Tab, Shift+Tab'],
+  ['Into the cavities of a connector; there: start a wire, and end it', 'Enter'],
+  ['From cavity to cavity', 'Arrow keys'],
+  ['Move what is selected by the grid, with Alt by 1 mm', 'Arrow keys'],
   ['Stop what you are doing, then select nothing', 'Esc'],
 ] as const;
 

@@ -2,6 +2,7 @@ import type { Finding } from '@latchwork/core/rules/finding';
 import { LayoutList, Redo2, Search, Undo2 } from 'lucide-react';
 import { Button } from '../ui/button';
 import { MARK_WORDS, type MarkKind, SeverityMark } from '../ui/severity-mark';
+import { ActionMenu } from './action-item';
 import { keysText } from './actions/action';
 import { PAGE_NAMES } from './actions/view-actions';
 import { FileMenu } from './file-menu';
@@ -15,7 +16,11 @@ import { PAGES } from './view';
 export function TopStrip() {
   return (
     <header className="strip">
-      <FileMenu />
+      <div className="strip-menus">
+        <FileMenu />
+        <ActionMenu label="Edit" groups={['Edit', 'Arrange']} />
+        <ActionMenu label="View" groups={['View', 'Help']} />
+      </div>
       <ProjectName />
       <PageTabs />
       <Steps />

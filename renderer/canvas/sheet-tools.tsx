@@ -7,7 +7,8 @@ import type { ToolId } from '@latchwork/core/tools/step-tool';
 import type { AppStore } from '../app/store';
 import type { Viewport } from './viewport';
 
-const TOOLS: Readonly<
+/** Name, letter and picture of each tool. */
+export const TOOLS: Readonly<
   Record<ToolId, { readonly icon: LucideIcon; readonly name: string; readonly key: string }>
 > = {
   select: { icon: MousePointer2, name: 'Select and draw', key: 'V' },

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Group, Panel, Separator } from 'react-resizable-panels';
+import { ErrorBoundary } from '../app/error-boundary';
 import { type PanelId, PANELS, panelPx, setPanelPx, togglePanel } from '../app/panel-sizes';
 import { appStore, useApp } from '../app/store';
 import './workspace.css';
@@ -43,7 +44,7 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
         {shelf && open('shelf') ? (
           <>
             <SidePanel id="shelf" px={panelPx(sizes, 'shelf')}>
-              {shelf}
+              <ErrorBoundary what="The parts shelf">{shelf}</ErrorBoundary>
             </SidePanel>
             <Separator className="workspace-edge" />
           </>
@@ -57,13 +58,13 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
               key={String(open('ledger'))}
             >
               <Panel id="sheet" minSize="50%">
-                {sheet}
+                <ErrorBoundary what="The sheet">{sheet}</ErrorBoundary>
               </Panel>
               {ledger && open('ledger') ? (
                 <>
                   <Separator className="workspace-edge" />
                   <SidePanel id="ledger" px={panelPx(sizes, 'ledger')} min={96}>
-                    {ledger}
+                    <ErrorBoundary what="The connection table">{ledger}</ErrorBoundary>
                   </SidePanel>
                 </>
               ) : null}
@@ -75,7 +76,7 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
           <>
             <Separator className="workspace-edge" />
             <SidePanel id="inspector" px={panelPx(sizes, 'inspector')}>
-              {inspector}
+              <ErrorBoundary what="The inspector">{inspector}</ErrorBoundary>
             </SidePanel>
           </>
         ) : null}

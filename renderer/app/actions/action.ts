@@ -1,6 +1,6 @@
 import type { AppState } from '../store';
 
-export type ActionGroup = 'File' | 'Edit' | 'Arrange' | 'Go to' | 'View' | 'Help';
+export type ActionGroup = 'File' | 'Edit' | 'Draw' | 'Arrange' | 'Go to' | 'View' | 'Help';
 
 /** Something the user can do from menu, palette or keyboard; the table of them is index.ts. */
 export interface Action {
@@ -26,7 +26,8 @@ export function keysText(keys: string): string {
     .map((key) => {
       if (key === '$mod') return mac() ? '⌘' : 'Ctrl';
       if (key === 'Shift' && mac()) return '⇧';
-      if (key === 'Slash') return '/';
+      if (key === 'Equal') return '+';
+      if (key === 'Minus') return '−';
       if (key === 'Delete') return 'Del';
       return key.replace(/^(Key|Digit)/, '');
     })

@@ -53,7 +53,7 @@ export const ARRANGE_ACTIONS: readonly Action[] = [
     id: 'arrange.switch-view',
     label: 'Show the other face of connectors',
     group: 'Arrange',
-    keys: 'KeyV',
+    keys: 'KeyF',
     enabled: (s) => selectedConnectors(s).length > 0,
     run: () => {
       const state = appStore.getState();

@@ -1,5 +1,6 @@
 import type { Action } from './action';
 import { ARRANGE_ACTIONS } from './arrange-actions';
+import { DRAW_ACTIONS } from './draw-actions';
 import { EDIT_ACTIONS } from './edit-actions';
 import { FILE_ACTIONS } from './file-actions';
 import { VIEW_ACTIONS } from './view-actions';
@@ -8,6 +9,7 @@ import { VIEW_ACTIONS } from './view-actions';
 export const ACTIONS: readonly Action[] = [
   ...FILE_ACTIONS,
   ...EDIT_ACTIONS,
+  ...DRAW_ACTIONS,
   ...ARRANGE_ACTIONS,
   ...VIEW_ACTIONS,
 ];

@@ -1,6 +1,6 @@
 import { openOverlay } from '../overlays';
 import { PANELS, togglePanel } from '../panel-sizes';
-import { appStore } from '../store';
+import { type AppState, appStore } from '../store';
 import { PAGES, type Page } from '../view';
 import type { Action } from './action';
 
@@ -11,6 +11,15 @@ export const PAGE_NAMES: Readonly<Record<Page, string>> = {
   'parts-list': 'Parts list',
   'shop-papers': 'Shop papers',
 };
+
+const ZOOMS = [
+  ['all', 'Fit the whole sheet into the window', 'Digit0'],
+  ['selection', 'Fit the selection into the window', 'Digit9'],
+  ['in', 'Zoom in', 'Equal'],
+  ['out', 'Zoom out', 'Minus'],
+] as const;
+
+const onSheet = (s: AppState): boolean => s.view.page === 'diagram' || s.view.page === 'formboard';
 
 export const VIEW_ACTIONS: readonly Action[] = [
   ...PAGES.map((page, i) => ({
@@ -62,6 +71,26 @@ export const VIEW_ACTIONS: readonly Action[] = [
     run: () => {
       const { view, setView } = appStore.getState();
       setView({ lengthUnit: view.lengthUnit === 'mm' ? 'in' : 'mm' });
+    },
+  },
+  ...ZOOMS.map(([to, label, keys]) => ({
+    id: `view.zoom-${to}`,
+    label,
+    group: 'View' as const,
+    keys,
+    enabled: onSheet,
+    run: () => {
+      const { view, setView } = appStore.getState();
+      setView({ zoom: { to, count: (view.zoom?.count ?? 0) + 1 } });
+    },
+  })),
+  {
+    id: 'view.findings-shown',
+    label: 'Show or hide findings on the sheet',
+    group: 'View',
+    run: () => {
+      const { view, setView } = appStore.getState();
+      setView({ findingsShown: !view.findingsShown });
     },
   },
   {

@@ -6,10 +6,12 @@ import { selectedRefs } from '../../app/selection';
 import { keyOfRef, useApp } from '../../app/store';
 import { PanelHead } from '../panel-head';
 import { ProjectCard } from '../project/project-card';
+import { CableCard } from './cable-card';
 import { CavityCard } from './cavity-card';
 import { ConnectorCard } from './connector-card';
 import { CoveringCard } from './covering-card';
 import { EquipmentCard } from './equipment-card';
+import { FuseCard } from './fuse-card';
 import { GroupCard } from './group-card';
 import './inspector.css';
 import { MateCard } from './mate-card';
@@ -88,6 +90,14 @@ function Card({ of: ref }: { of: ObjectRef }) {
     case 'group': {
       const group = byId(project.groups).get(ref.id);
       return group ? <GroupCard group={group} /> : null;
+    }
+    case 'cable': {
+      const cable = byId(project.cables).get(ref.id);
+      return cable ? <CableCard cable={cable} /> : null;
+    }
+    case 'fuse': {
+      const fuse = byId(project.fuses).get(ref.id);
+      return fuse ? <FuseCard fuse={fuse} /> : null;
     }
     default:
       return <CardHead name={refText(project, ref)} kind={ref.type} />;

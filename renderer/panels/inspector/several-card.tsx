@@ -1,4 +1,5 @@
 import type { ObjectRef } from '@latchwork/core/rules/finding';
+import type { Action } from '../../app/actions/action';
 import { ACTIONS } from '../../app/actions/index';
 import { appStore, useApp } from '../../app/store';
 import { Button } from '../../ui/button';
@@ -43,12 +44,16 @@ export function SeveralCard({ refs }: { refs: readonly ObjectRef[] }) {
 }
 
 function ActionButtons({ ids }: { ids: readonly string[] }) {
-  const state = useApp((s) => s);
-  return ACTIONS.filter((a) => ids.includes(a.id)).map((a) => (
-    <Button key={a.id} disabled={!(a.enabled?.(state) ?? true)} onClick={() => void a.run()}>
-      {a.label.replace(/^Align /, '')}
+  return ACTIONS.filter((a) => ids.includes(a.id)).map((a) => <ActionButton key={a.id} action={a} />);
+}
+
+function ActionButton({ action }: { action: Action }) {
+  const enabled = useApp((s) => action.enabled?.(s) ?? true);
+  return (
+    <Button disabled={!enabled} onClick={() => void action.run()}>
+      {action.label.replace(/^Align /, '')}
     </Button>
-  ));
+  );
 }
 
 function CommonConnector({ ids }: { ids: readonly string[] }) {
