@@ -1,4 +1,5 @@
 import { type CliCommand } from '../command';
+import { calc } from './calc';
 import { check } from './check';
 import { exportCommand } from './export';
 import { importCommand } from './import';
@@ -6,4 +7,4 @@ import { info } from './info';
 import { rules } from './rules';
 
 /** In the order in which --help shows them. */
-export const cliCommands: readonly CliCommand[] = [check, exportCommand, importCommand, rules, info];
+export const cliCommands: readonly CliCommand[] = [check, exportCommand, importCommand, rules, info, calc];

@@ -87,7 +87,7 @@ describe('inputs as texts', () => {
   it.each<[string, string, Record<string, string>, string]>([
     ['an unknown name', 'conductor-mass', { areaMm2: '1', colour: 'RD' }, 'Cannot compute: colour: no such input; known: areaMm2, stranded, layFactor, densityGPerCm3, lengthMm.'],
     ['a word for a number', 'conductor-mass', { areaMm2: 'thick' }, 'Cannot compute: areaMm2: "thick" is not a number in mm2.'],
-    ['another unit', 'contact-heating', { currentA: '3 mA', ratedA: '3', ambientC: '20' }, 'Cannot compute: currentA: "3 mA" is not a number in A.'],
+    ['another unit', 'contact-heating', { currentA: '3 mV', ratedA: '3', ambientC: '20' }, 'Cannot compute: currentA: "3 mV" is not a number in A.'],
     ['a bare wire size', 'ampacity', { size: '22' }, 'Cannot compute: size: "22" is not a wire size; write "22 AWG" or "0.35 mm2" with its unit.'],
     ['broken JSON', 'circuit', { sources: '[' }, 'Cannot compute: sources: expected JSON.'],
     ['a missing input', 'contact-heating', { currentA: '3', ratedA: '3' }, 'Cannot verify: needs ambientC.'],
