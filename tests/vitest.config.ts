@@ -51,7 +51,6 @@ export default defineConfig({
             '@tanstack/react-virtual',
             'react-resizable-panels',
             'cmdk',
-            'sonner',
             'lucide-react',
             'tinykeys',
             'axe-core',
