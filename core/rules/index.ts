@@ -1,3 +1,6 @@
+import { bendRadius } from './bend-radius';
+import { boardLock } from './board-lock';
+import { bundleFit } from './bundle-fit';
 import { cavityPlug } from './cavity-plug';
 import { cavityShared } from './cavity-shared';
 import { cavityState } from './cavity-state';
@@ -10,8 +13,11 @@ import { contactMissing } from './contact-missing';
 import { contactSeries } from './contact-series';
 import { designatorUnique } from './designator-unique';
 import { doubleCrimp } from './double-crimp';
+import { firstBend } from './first-bend';
 import { insulationRange } from './insulation-range';
 import { lengthMissing } from './length-missing';
+import { lengthStack } from './length-stack';
+import { lengthTolerance } from './length-tolerance';
 import { mateBodyForm } from './mate-body-form';
 import { mateContactKind } from './mate-contact-kind';
 import { mateInterface } from './mate-interface';
@@ -24,11 +30,17 @@ import { netEnds } from './net-ends';
 import { panelMount } from './panel-mount';
 import { panelThickness } from './panel-thickness';
 import { partUnknown } from './part-unknown';
+import { pitchMix } from './pitch-mix';
+import { pullForce } from './pull-force';
 import type { AnyRule } from './rule';
 import { secondaryLock } from './secondary-lock';
+import { serviceLoop } from './service-loop';
 import { solderProcess } from './solder-process';
 import { stripLength } from './strip-length';
 import { tailLength } from './tail-length';
+import { tieSpacing } from './tie-spacing';
+import { untwist } from './untwist';
+import { wireTooFat } from './wire-too-fat';
 
 /** The rule book, in the order in which it is read. */
 export const RULES: readonly AnyRule[] = [
@@ -46,9 +58,11 @@ export const RULES: readonly AnyRule[] = [
   contactSeries,
   conductorRange,
   insulationRange,
+  wireTooFat,
   doubleCrimp,
   conductorSolid,
   stripLength,
+  pullForce,
   // Cavities
   cavityUnknown,
   cavityShared,
@@ -58,6 +72,8 @@ export const RULES: readonly AnyRule[] = [
   // Board and panel
   solderProcess,
   tailLength,
+  boardLock,
+  pitchMix,
   panelMount,
   panelThickness,
   // Electrical
@@ -65,6 +81,15 @@ export const RULES: readonly AnyRule[] = [
   netEnds,
   // Route
   lengthMissing,
+  lengthStack,
+  lengthTolerance,
+  bundleFit,
+  bendRadius,
+  firstBend,
+  serviceLoop,
+  tieSpacing,
+  // Pairs and shields
+  untwist,
   // Identity and buying
   designatorUnique,
   colourRepeat,

@@ -80,7 +80,7 @@ export const ALDER_BANDS: readonly Band[] = [
     currentMaxA: 5,
     doubleCrimps: [[mm2(0.22), mm2(0.22)]],
     crimps: [
-      { size: mm2(0.35), heightMm: 0.9, pullN: 40 },
+      { size: mm2(0.35), heightMm: 0.9, pullN: 45 },
       { size: mm2(0.5), heightMm: 0.98, pullN: 60 },
     ],
   },

@@ -61,7 +61,7 @@ export const CEDAR_BANDS: readonly Band[] = [
     currentMaxA: 7,
     doubleCrimps: [],
     crimps: [
-      { size: mm2(0.35), heightMm: 1, pullN: 40 },
+      { size: mm2(0.35), heightMm: 1, pullN: 45 },
       { size: mm2(0.5), heightMm: 1.08, pullN: 60 },
     ],
   },

@@ -104,5 +104,18 @@ export function benchLamp(): Project {
   demo.label('X3', 'X3 HEAD');
   demo.tie('S1', 170);
   demo.tie('S2', 10);
+  demo.do({
+    id: 'segment.edit',
+    args: { id: demo.id('segments', 'S2'), change: { bendRadiusMm: 30, plusMm: 10, minusMm: 10 } },
+  });
+  demo.do({
+    id: 'segment.edit',
+    args: { id: demo.id('segments', 'S1'), change: { plusMm: 10, minusMm: 10 } },
+  });
+  // The loop also takes up what the way may be longer.
+  demo.do({
+    id: 'connector.edit',
+    args: { ids: [demo.id('connectors', 'X2')], change: { serviceLoopMm: 20 } },
+  });
   return demo.project;
 }

@@ -64,15 +64,15 @@ export function addFormboard(demo: DemoBuilder): void {
 
 /** Conduit on the trunk, sleeves on the branches, labels at every connector and on the power wires. */
 export function protectAndMark(demo: DemoBuilder): void {
-  for (const [segment, toMm] of [
-    ['S1', 110],
-    ['S2', 90],
-    ['S3', 70],
-    ['S4', 110],
-    ['S5', 100],
+  for (const [segment, fromMm, toMm] of [
+    ['S1', 0, 110],
+    ['S2', 0, 90],
+    ['S3', 30, 70],
+    ['S4', 0, 110],
+    ['S5', 0, 100],
   ] as const)
     // prettier-ignore
-    demo.cover('OC-10', segment, 0, toMm);
+    demo.cover('OC-10', segment, fromMm, toMm);
   for (const [segment, toMm] of [
     ['S11', 60],
     ['S12', 80],
@@ -91,7 +91,7 @@ export function protectAndMark(demo: DemoBuilder): void {
   ] as const)
     // prettier-ignore
     demo.cover(segment === 'S13' || segment === 'S24' ? 'OS-6' : 'OS-3', segment, 10, toMm);
-  demo.cover('OH-48', 'S3', 0, 30);
+  demo.cover('OH-95', 'S3', 0, 30);
   demo.cover('OP-19', 'S1', 100, 110, 2);
 
   const texts = {
@@ -109,4 +109,18 @@ export function protectAndMark(demo: DemoBuilder): void {
   ] as const)
     // prettier-ignore
     demo.tie(segment, atMm);
+  stateBends(demo);
+}
+
+/** How tight branches are bent in the box, and how long the pairs lie open at their ends. */
+function stateBends(demo: DemoBuilder): void {
+  for (const [segment, bendRadiusMm] of [
+    ['S22', 25],
+    ['S24', 40],
+    ['S28', 30],
+  ] as const)
+    // prettier-ignore
+    demo.do({ id: 'segment.edit', args: { id: demo.id('segments', segment), change: { bendRadiusMm } } });
+  for (const group of ['WG1', 'WG2'])
+    demo.do({ id: 'group.edit', args: { id: demo.id('groups', group), change: { exposedMm: 25 } } });
 }

@@ -1,6 +1,6 @@
 /**
- * The deliberate faults, in the order of the notes. `at` names the object that carries the fault's text: a wire, a
- * connector or a splice.
+ * The deliberate faults, in the order of the notes. `at` names the object that the fault sits at; a wire or a connector
+ * carries its text too.
  */
 export const FAULTS: readonly { readonly rule: string; readonly at: string; readonly text: string }[] = [
   { rule: 'contact-kind', at: 'W1', text: 'a pin contact in X2:1, a housing for sockets' },
@@ -50,6 +50,23 @@ export const FAULTS: readonly { readonly rule: string; readonly at: string; read
   { rule: 'cavity-unknown', at: 'X42', text: 'W33 ends in cavity 4 of a housing with 3 ways' },
   { rule: 'part-unknown', at: 'XS1', text: 'nobody has chosen a splice' },
   { rule: 'mate-missing', at: 'X43', text: 'wired and plugged into nothing' },
+
+  { rule: 'first-bend', at: 'S1', text: 'a tie 10 mm behind X6, 25 mm should be straight' },
+  { rule: 'bundle-fit', at: 'S2', text: 'heat-shrink of 2.4 mm on a bundle of more than 3 mm' },
+  { rule: 'bend-radius', at: 'S3', text: 'bent to 8 mm, less than five diameters of the bundle' },
+  { rule: 'tie-spacing', at: 'S4', text: '340 mm from tie to tie, at most 300 mm should be bare' },
+  { rule: 'length-tolerance', at: 'S5', text: 'a tolerance of sheet metal, ± 0.5 mm on 200 mm' },
+  { rule: 'length-stack', at: 'W16', text: 'cut to 600 mm, its way is 640 mm long' },
+  { rule: 'service-loop', at: 'X43', text: 'a loop of 10 mm where the project asks for 20 mm' },
+  { rule: 'untwist', at: 'WG1', text: 'a twisted pair that lies open for 150 mm' },
+  {
+    rule: 'wire-too-fat',
+    at: 'W34',
+    text: '2.1 mm insulation where cavities take 1.85 mm; so no contact fits it either (contact-missing)',
+  },
+  { rule: 'pull-force', at: 'X10', text: 'the gold contact in X10:6 is specified with 25 N for 22 AWG' },
+  { rule: 'board-lock', at: 'X35', text: 'its locks are made for boards to 2 mm, this one has 3.2 mm' },
+  { rule: 'pitch-mix', at: 'X14', text: '3.0 mm on 2.0 mm: the last of three ways is 2 mm off' },
 ];
 
 export const faultText = (rule: string): string => {

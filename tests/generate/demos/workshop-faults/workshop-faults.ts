@@ -2,6 +2,7 @@ import type { Project } from '@latchwork/core/model/project';
 import { startDemo, type DemoBuilder } from '../builder';
 import { fillTitle } from '../title';
 import { FAULTS, faultText } from './faults';
+import { addProcessFaults, addRouteFaults } from './routed';
 import { addPair, empty } from './stations';
 import { addCavityFaults, addContactFaults, addLooseEnds, addSignalFaults } from './wired';
 
@@ -23,6 +24,8 @@ export function workshopFaults(): Project {
   addMateFaults(demo);
   addMountingFaults(demo);
   addLooseEnds(demo);
+  addRouteFaults(demo);
+  addProcessFaults(demo);
   labelFaults(demo);
   return demo.project;
 }
@@ -133,9 +136,9 @@ function labelFaults(demo: DemoBuilder): void {
   for (const { rule, at } of FAULTS) texts.set(at, [...(texts.get(at) ?? []), faultText(rule)]);
   for (const [designator, lines] of texts) {
     const note = lines.join(' ');
-    if (designator.startsWith('W'))
+    if (/^W\d/.test(designator))
       demo.do({ id: 'wire.edit', args: { ids: [demo.id('wires', designator)], change: { note } } });
-    else if (!designator.startsWith('XS')) demo.note(designator, note);
+    else if (/^X\d/.test(designator)) demo.note(designator, note);
   }
   demo.do({
     id: 'wire.edit',
