@@ -1,7 +1,8 @@
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
 import type { Project } from '@latchwork/core/model/project';
-import { tiny } from '@latchwork/core/model/tiny';
+import { LIMIT_SETS } from '@latchwork/core/model/limit-sets/index';
+import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
 import type { AnyRule, Scope } from '@latchwork/core/rules/rule';
@@ -81,6 +82,70 @@ const EDITS: Record<string, Edit> = {
     const s = one(p.segments, n);
     if (s) s.lengthMm = 10 + n;
   },
+  route(p, n) {
+    const s = one(p.segments, n);
+    if (!s) return;
+    s.via = n % 3 ? [{ x: 150, y: n % 90 }] : undefined;
+    s.bendRadiusMm = n % 5 ? undefined : 5 + (n % 20);
+    s.plusMm = n % 4 ? undefined : (n % 30) / 2;
+    s.minusMm = n % 8 ? undefined : (n % 30) / 2;
+  },
+  branch(p, n) {
+    const from = one(p.nodes, n);
+    if (!from) return;
+    const node = uuid(700_000 + p.nodes.length);
+    p.nodes.push({ id: node, designator: `N${p.nodes.length + 1}`, position: { x: n % 400, y: 80 } });
+    p.segments.push({ id: uuid(800_000 + p.segments.length), designator: 'S', from: from.id, to: node });
+    const c = one(p.connectors, n >> 2);
+    if (c && n % 2) c.node = node;
+  },
+  cut(p, n) {
+    if (n % 3 || p.segments.length < 2) return;
+    const [gone] = p.segments.splice(n % p.segments.length, 1);
+    p.coverings = p.coverings.filter((c) => c.from.segment !== gone?.id && c.to.segment !== gone?.id);
+    p.ties = p.ties.filter((x) => x.station.segment !== gone?.id);
+  },
+  covering(p, n) {
+    const [a, b] = [one(p.segments, n), one(p.segments, n >> 2)];
+    const part = one(
+      p.parts.filter((x) => x.kind === 'covering'),
+      n >> 3,
+    );
+    if (!a || !b || !part) return;
+    const station = (segment: string, atMm: number) => ({ segment, atMm });
+    p.coverings.push({
+      id: uuid(900_000 + n),
+      part: part.id,
+      from: station(a.id, n % 200),
+      to: station(b.id, (n * 7) % 300),
+      layer: 1 + (n % 3),
+    });
+  },
+  tie(p, n) {
+    const [s, part] = [one(p.segments, n), p.parts.find((x) => x.kind === 'tie')];
+    if (n % 4 === 0) p.ties.splice(n % 3, 1);
+    else if (s && part)
+      p.ties.push({ id: uuid(600_000 + n), part: part.id, station: { segment: s.id, atMm: n % 350 } });
+  },
+  group(p, n) {
+    if (n % 3 === 0 || p.wires.length < 2) p.groups = [];
+    else {
+      const wires = p.wires.slice(0, 2).map((w) => w.id);
+      const exposed = n % 4 ? { exposedMm: n % 150 } : {};
+      p.groups = [{ id: uuid(500_000), designator: 'WG1', form: 'twisted', wires, layMm: 20, ...exposed }];
+    }
+  },
+  wireRecord(p, n) {
+    for (const part of p.parts) if (part.kind === 'wire') part.odMm = n % 4 ? 1 + (n % 12) / 10 : undefined;
+  },
+  slack(p, n) {
+    const [c, w] = [one(p.connectors, n), one(p.wires, n >> 2)];
+    if (c) c.serviceLoopMm = n % 3 ? 1 + (n % 30) : undefined;
+    if (w) w.lengthMm = n % 2 ? 200 + (n % 200) : undefined;
+  },
+  limitSet(p, n) {
+    p.limitSet = { ...LIMIT_SETS[n % LIMIT_SETS.length]! } as typeof p.limitSet;
+  },
   contactRecord(p, n) {
     for (const part of p.parts)
       if (part.kind === 'contact') part.insulationMaxMm = n % 3 ? 1 + (n % 5) / 10 : undefined;
@@ -95,6 +160,23 @@ const EDITS: Record<string, Edit> = {
   },
 };
 
+/** The tiny project with records of what lies on segments. */
+const covered = (): Project =>
+  tiny((t: TinyDraft) => {
+    const record = (partNumber: string) => ({
+      id: t.newId(),
+      maker: 'Example Works (invented)',
+      partNumber,
+      description: partNumber,
+    });
+    t.project.parts.push(
+      { kind: 'tie', ...record('TIE'), bundleMinMm: 1, bundleMaxMm: 3 },
+      { kind: 'covering', form: 'sleeve', ...record('SLEEVE'), innerMinMm: 2, innerMaxMm: 4, wallMm: 0.4 },
+      { kind: 'covering', form: 'tape', ...record('TAPE'), wallMm: 0.2, tapeOverlap: 0.5 },
+    );
+    t.part('contact', 'C-PIN').crimps = [{ size: { system: 'awg', gauge: 22 }, pullForceMinN: 45 }];
+  });
+
 const edits = fc.array(fc.tuple(fc.constantFrom(...Object.keys(EDITS)), fc.nat(10_000)), {
   minLength: 1,
   maxLength: 12,
@@ -103,7 +185,7 @@ const edits = fc.array(fc.tuple(fc.constantFrom(...Object.keys(EDITS)), fc.nat(1
 it('finds step by step what it finds at once', () => {
   fc.assert(
     fc.property(edits, (steps) => {
-      let project = tiny();
+      let project = covered();
       let harness: Harness = deriveHarness(project);
       let result: CheckResult = checkHarness(harness, RULES);
       for (const [name, pick] of steps) {
