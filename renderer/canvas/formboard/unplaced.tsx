@@ -36,7 +36,7 @@ export function Unplaced({ store, middle }: { store: AppStore; middle: () => Poi
       role="group"
       aria-label="Connectors without a place on the formboard"
     >
-      <h3>Not on the board</h3>
+      <h2>Not on the board</h2>
       {waiting.map((c) => (
         <button
           key={c.id}

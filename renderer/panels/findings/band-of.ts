@@ -13,13 +13,26 @@ const ONE_SIDED = new RegExp(`^${NUMBER} ?(\\S+)? or (more|less)$`);
 
 /** The measured value and the limit of a finding where both are numbers of one unit; null where they are words. */
 export function bandOf(finding: Finding): Band | null {
+  const bare = bareBand(finding);
+  if (bare) return bare;
   const value = valueOf(textOf(finding, MEASURED));
   const limit = limitOf(textOf(finding, LIMIT));
   if (!value || !limit) return null;
   const unit = limit.unit;
   if (value.unit !== unit && value.unit !== '') return null;
-  return { ...value, ...limit, unit: unit === 'mm2' ? 'mm²' : unit };
+  return { ...value, ...limit, unit: unitName(unit) };
 }
+
+/** Two bare numbers: the finding fails, so the limit lies on the side that the value is not on. */
+function bareBand(finding: Finding): Band | null {
+  const value = finding.data['measured'];
+  const limit = finding.data['needed'] ?? finding.data['limit'];
+  if (typeof value !== 'number' || typeof limit !== 'number' || value === limit) return null;
+  const unit = finding.evidence.find((e) => e.value === value || e.value === limit)?.unit ?? '';
+  return { value, [value < limit ? 'min' : 'max']: limit, unit: unitName(unit) };
+}
+
+const unitName = (unit: string): string => (unit === 'mm2' ? 'mm²' : unit);
 
 const textOf = (finding: Finding, names: readonly string[]): string =>
   String(names.map((name) => finding.data[name]).find((v) => v !== undefined) ?? '');

@@ -1,7 +1,7 @@
 import { Crosshair, Wrench } from 'lucide-react';
 import type { Finding, Need } from '@latchwork/core/rules/finding';
 import { refText } from '@latchwork/core/rules/refs';
-import { setPanelPx, PANELS, panelPx } from '../../app/panel-sizes';
+import { panelPx, togglePanel } from '../../app/panel-sizes';
 import { showable } from '../../app/selection';
 import { appStore, keyOfRef, useApp } from '../../app/store';
 import { Button } from '../../ui/button';
@@ -133,17 +133,23 @@ function showMe(finding: Finding): void {
 
 /** Goes to the object that lacks a value, and puts the focus into the field. */
 function fillIn(need: Need): void {
-  const { history, view, reveal, select, focusField } = appStore.getState();
-  if (!need.at) return;
-  if (need.at.type === 'part')
+  const { history, view, setView, reveal, select, focusField } = appStore.getState();
+  const { at } = need;
+  if (!at) return;
+  if (panelPx(view.panelSizesPx, 'inspector') === 0) togglePanel('inspector');
+  // Signals and the title block stand in the inspector while nothing is selected.
+  if (at.type === 'signal' || at.type === 'project') {
+    select([]);
+    setView({ page: 'diagram' });
+    return focusField(at.type === 'signal' ? `signal:${at.id}` : (need.field ?? ''));
+  }
+  if (at.type === 'part')
     say(
       'plain',
-      `${refText(history.project, need.at)}: its record does not say this. Complete it in the catalogue, or choose another part for the objects selected now.`,
+      `${refText(history.project, at)}: its record does not say this. Complete it in the catalogue, or choose another part for the objects selected now.`,
     );
-  const refs = showable(history.project, [need.at]);
-  if (panelPx(view.panelSizesPx, 'inspector') === 0)
-    setPanelPx('inspector', PANELS.find((p) => p.id === 'inspector')?.openPx ?? 320);
-  reveal(refs, FORMBOARD.has(need.at.type) ? 'formboard' : 'diagram');
+  const refs = showable(history.project, [at]);
+  reveal(refs, FORMBOARD.has(at.type) ? 'formboard' : 'diagram');
   const first = refs[0];
   if (first) select([keyOfRef(first)]);
   if (need.field) focusField(need.field);

@@ -32,7 +32,7 @@ export function Signals() {
           <tbody>
             {sorted.map((s) => (
               <tr key={s.id} aria-selected={s.id === open}>
-                <td>
+                <td data-field={`signal:${s.id}`}>
                   <Button
                     look="link"
                     className="mono"

@@ -98,8 +98,16 @@ describe('the limit bar', () => {
     ],
     [{ measured: 'pin', limit: 'socket' }, null],
     [{ measured: '26 AWG', limit: '0.2 to 0.6 mm2' }, null],
+    [
+      { measured: 8, needed: 17.33 },
+      { value: 8, min: 17.33, unit: '' },
+    ],
+    [
+      { measured: 150, limit: 100 },
+      { value: 150, max: 100, unit: '' },
+    ],
     [{}, null],
   ])('reads %j', (data, band) => {
-    expect(bandOf({ data } as unknown as Finding)).toEqual(band);
+    expect(bandOf({ data, evidence: [] } as unknown as Finding)).toEqual(band);
   });
 });
