@@ -23,9 +23,9 @@ export interface TinyDraft {
  *
  *     X3 (header on board A1) = X1 (free, sockets) --W1 red, W2 black-- X2 (free, pins) = X4 (on device A2)
  *
- * Three ways each; way 3 is empty by intent. Signals SUP and RTN. Formboard: node N1 at X1, N2 at X2, segment S1 of
- * 300 mm. Parts: housings H-SOCKET and H-PIN, header HEADER, contacts C-SOCKET, C-SOCKET-AU and C-PIN, wires WIRE-22
- * and WIRE-26, LOCK.
+ * Three ways each; way 3 is empty by intent. Signal SUP (12 V, 1 A, from a source that limits at 3 A) returns on RTN.
+ * Formboard: node N1 at X1, N2 at X2, segment S1 of 300 mm. Parts: housings H-SOCKET and H-PIN, header HEADER, contacts
+ * C-SOCKET, C-SOCKET-AU and C-PIN, wires WIRE-22 and WIRE-26, LOCK.
  */
 export function tiny(change?: (t: TinyDraft) => void): Project {
   const base = TINY();
@@ -132,6 +132,8 @@ function build(): Project {
         voltageV: 12,
         currentA: 1,
         source: { connector: at('x3'), cavity: '1' },
+        sourceLimitA: 3,
+        returnsOn: at('rtn'),
       },
       {
         id: at('rtn'),
@@ -181,6 +183,7 @@ function tinyParts(at: (name: string) => string): Part[] {
   const half = {
     family: 'E3', interface: 'E3', ways: 3, rows: 1, pitchMm: 3, keying: 'none', voltageMaxV: 250, cycles: 30,
     numbering: 'row-wise' as const, latchSide: 'top' as const, currentRatings: [{ currentA: 5 }],
+    temperatureMaxC: 105,
   }; // prettier-ignore
   const housing = {
     ...half,
@@ -194,6 +197,7 @@ function tinyParts(at: (name: string) => string): Part[] {
   const contact = {
     series: 'E3', sizeMin: awg(24), sizeMax: awg(20), areaMinMm2: 0.2, areaMaxMm2: 0.62, insulationMinMm: 0.89, insulationMaxMm: 1.53,
     stripLengthMm: 2.5, stripToleranceMm: 0.3, finish: 'tin' as const, strandedOnly: true, doubleCrimps: [], cycles: 30, form: 'strip' as const,
+    temperatureMaxC: 105, resistanceMohm: 10,
   }; // prettier-ignore
   const wire = {
     colours: [{ base: 'RD' as const }, { base: 'BK' as const }, { base: 'BU' as const }],
@@ -203,7 +207,7 @@ function tinyParts(at: (name: string) => string): Part[] {
   return [
     { kind: 'housing', ...record('socketHousing', 'H-SOCKET', 'Free housing for sockets'), ...housing, bodyForm: 'receptacle', contactKind: 'socket', mounting: 'free', cavityOneCorner: 'top-left' },
     { kind: 'housing', ...record('pinHousing', 'H-PIN', 'Free housing for pins'), ...housing, bodyForm: 'plug', contactKind: 'pin', mounting: 'free', cavityOneCorner: 'top-right' },
-    { kind: 'header', ...record('header', 'HEADER', 'Vertical header, through-hole'), ...half, bodyForm: 'plug', contactKind: 'pin', mounting: 'board', cavityOneCorner: 'top-right', orientation: 'vertical', termination: 'through-hole', finish: 'tin', tailLengthMm: 3.2, standOffMm: 0, boardThicknessMinMm: 1, boardThicknessMaxMm: 2, processes: ['wave', 'hand'] },
+    { kind: 'header', ...record('header', 'HEADER', 'Vertical header, through-hole'), ...half, bodyForm: 'plug', contactKind: 'pin', mounting: 'board', cavityOneCorner: 'top-right', orientation: 'vertical', termination: 'through-hole', finish: 'tin', resistanceMohm: 10, tailLengthMm: 3.2, standOffMm: 0, boardThicknessMinMm: 1, boardThicknessMaxMm: 2, processes: ['wave', 'hand'] },
     { kind: 'contact', ...record('socket', 'C-SOCKET', 'Socket contact, tin'), ...contact, contactKind: 'socket' },
     { kind: 'contact', ...record('goldSocket', 'C-SOCKET-AU', 'Socket contact, gold'), ...contact, contactKind: 'socket', finish: 'gold' },
     { kind: 'contact', ...record('pin', 'C-PIN', 'Pin contact, tin'), ...contact, contactKind: 'pin' },

@@ -1,0 +1,38 @@
+import type { CavityUse, ConnectorUse, Net, ResolvedMate } from '../../derive/harness';
+import type { Supply } from '../../derive/supplies';
+import type { KnownCurrent, SupplyCurrents } from '../../derive/supply-currents';
+
+/** A cavity in which wires of the supply end, and the net it belongs to. */
+export interface WiredCavity {
+  readonly use: ConnectorUse;
+  readonly cavity: CavityUse;
+  readonly net: Net;
+}
+
+export function wiredCavities(supply: Supply): readonly WiredCavity[] {
+  const uses = new Map(supply.uses.map((u) => [u.resolved.connector.id, u]));
+  return supply.nets.flatMap((net) =>
+    net.points.flatMap((p) => {
+      const use = uses.get(p.connector.connector.id);
+      const cavity = use?.cavities.find((c) => c.cavity === p.cavity);
+      return use && cavity && cavity.ends.length > 0 ? [{ use, cavity, net }] : [];
+    }),
+  );
+}
+
+/** What goes through the contact: what its mate carries; where nothing is mated, the most that one of its wires carries. */
+export function currentThrough(
+  { use, cavity }: WiredCavity,
+  supply: Supply,
+  currents: SupplyCurrents,
+): KnownCurrent | undefined {
+  const id = use.resolved.connector.id;
+  const through = supply.mates.flatMap((m: ResolvedMate) => {
+    if (m.a.resolved.connector.id === id) return currents.ofMate(m, cavity.cavity) ?? [];
+    if (m.b.resolved.connector.id !== id) return [];
+    const there = m.map.fromB.get(cavity.cavity);
+    return there === undefined ? [] : (currents.ofMate(m, there) ?? []);
+  });
+  const known = through.length > 0 ? through : cavity.ends.flatMap((e) => currents.ofWire(e.wire) ?? []);
+  return known.reduce<KnownCurrent | undefined>((a, b) => (!a || b.currentA > a.currentA ? b : a), undefined);
+}
