@@ -111,7 +111,9 @@ function useFieldRequests() {
   const done = useRef(0);
   useEffect(() => {
     if (!request || request.count === done.current) return;
-    const field = scroll.current?.querySelector(`[data-field="${CSS.escape(request.name)}"]`);
+    const name = CSS.escape(request.name);
+    // Fields that each end of a wire has carry the number of the end.
+    const field = scroll.current?.querySelector(`[data-field="${name}"], [data-field^="${name}-"]`);
     if (!field) return;
     done.current = request.count;
     field.closest('details')?.setAttribute('open', '');
