@@ -1,3 +1,4 @@
+import { listDifference } from '../base/list-difference';
 import { reuse, reuseList } from '../base/same-fields';
 import type { Contact, Mate } from '../model/connector';
 import type { Signal } from '../model/electrical';
@@ -24,6 +25,31 @@ export function endsByConnector(wires: readonly ResolvedWire[]): ReadonlyMap<str
       else out.set(end.end.connector, [entry]);
     }
   }
+  return out;
+}
+
+/** The same from that of a moment before: only connectors at which a changed wire ends get a new list. */
+export function patchEnds(
+  previous: ReadonlyMap<string, readonly EndInCavity[]>,
+  before: readonly ResolvedWire[],
+  after: readonly ResolvedWire[],
+): ReadonlyMap<string, readonly EndInCavity[]> {
+  if (before === after) return previous;
+  const { gone, fresh } = listDifference(before, after);
+  if (gone.length + fresh.length > after.length / 4) return endsByConnector(after);
+  const touched = new Set<string>();
+  for (const w of [...gone, ...fresh])
+    for (const { end } of [w.from, w.to]) if (end.at === 'cavity') touched.add(end.connector);
+  const out = new Map(previous);
+  const mine = new Set(fresh);
+  const left = new Set(gone);
+  for (const id of touched) {
+    for (const e of previous.get(id) ?? []) if (!left.has(e.wire)) mine.add(e.wire);
+    out.delete(id);
+  }
+  // Through the whole list once, so that each connector has its ends in the order of the wires.
+  for (const [id, ends] of endsByConnector(after.filter((w) => mine.has(w))))
+    if (touched.has(id)) out.set(id, ends);
   return out;
 }
 

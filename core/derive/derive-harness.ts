@@ -2,19 +2,19 @@ import { byId } from '../base/by-id';
 import { reuse, reuseList } from '../base/same-fields';
 import type { Mate } from '../model/connector';
 import type { Project } from '../model/project';
-import { connectorUseOf, endsByConnector } from './cavity-uses';
+import type { Wire } from '../model/wire';
+import { connectorUseOf, endsByConnector, patchEnds } from './cavity-uses';
 import { changedIds } from './changed-ids';
 import type {
   ConnectorUse,
   EndInCavity,
   Harness,
-  Net,
   ResolvedConnector,
   ResolvedMate,
   ResolvedWire,
 } from './harness';
 import { mateMapOf } from './mate-map';
-import { netsOf } from './nets';
+import { netTable, type NetTable } from './net-table';
 import { resolveConnectors } from './resolve-connectors';
 import { resolveWire, wireLookups } from './resolve-wires';
 import { isTwisted } from './twist';
@@ -26,7 +26,7 @@ import { segmentTables, type SegmentTables } from './segment-uses';
 interface Carried {
   readonly resolved: ReadonlyMap<string, ResolvedConnector>;
   readonly ends: ReadonlyMap<string, readonly EndInCavity[]>;
-  readonly netByKey: ReadonlyMap<string, Net>;
+  readonly nets: NetTable;
   readonly segments: SegmentTables;
   readonly supplies: LazySupplies;
 }
@@ -55,19 +55,17 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
       ? previous.router
       : createRouter(project.nodes, project.segments);
 
-  const wires = resolveWires(project, previous, resolved, router, sameConnectors);
-  const ends = old && wires === previous.wires ? old.ends : endsByConnector(wires);
+  const moved = old ? changedConnectors(old.resolved, resolved) : null;
+  const wires = resolveWires(project, previous, resolved, router, moved);
+  const ends = old && previous ? patchEnds(old.ends, previous.wires, wires) : endsByConnector(wires);
   const connectors = useConnectors(project, previous, resolved, ends, old);
   const connectorById =
     previous && connectors === previous.connectors
       ? previous.connectorById
       : new Map(connectors.map((c) => [c.resolved.connector.id, c]));
   const mates = resolveMates(project, previous, connectorById);
-  const sameNets =
-    previous && wires === previous.wires && connectors === previous.connectors && mates === previous.mates;
-  const nets = sameNets
-    ? previous.nets
-    : reuseList(previous?.nets, netsOf(wires, connectors, mates, old?.netByKey ?? new Map()));
+  const netList = netTable({ wires, connectors, mates }, old?.nets);
+  const nets = netList.list;
   const segments = segmentTables({ project, parts, connectors: resolved, wires, router }, old?.segments);
   const supplies = lazySupplies({ project, nets, connectorById, mates }, old?.supplies);
 
@@ -87,8 +85,7 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
     },
     router,
   };
-  const netByKey = old && nets === previous.nets ? old.netByKey : new Map(nets.map((n) => [n.key, n]));
-  carried.set(harness, { resolved, ends, netByKey, segments, supplies });
+  carried.set(harness, { resolved, ends, nets: netList, segments, supplies });
   return harness;
 }
 
@@ -109,12 +106,12 @@ function resolveWires(
   previous: Harness | undefined,
   connectors: ReadonlyMap<string, ResolvedConnector>,
   router: Harness['router'],
-  sameConnectors: boolean,
+  moved: ReadonlySet<string> | null,
 ): readonly ResolvedWire[] {
   const before = previous?.project;
   const look = wireLookups(project, byId(project.parts), connectors, router);
   const changed = before && changedIds(before.wires, project.wires);
-  const sameInputs = sameConnectors && before && WIRE_INPUTS.every((c) => onlyAdded(before[c], project[c]));
+  const sameInputs = moved && before && WIRE_INPUTS.every((c) => onlyAdded(before[c], project[c]));
   const out: ResolvedWire[] = [];
   for (const [i, wire] of project.wires.entries()) {
     const guess = previous?.wires[i];
@@ -122,11 +119,32 @@ function resolveWires(
     const group = look.groupOfWire.get(wire.id);
     // The take-up of a twisted wire hangs on the diameters of those it is twisted with.
     const twinChanged = isTwisted(group) && group.wires.some((id) => changed?.has(id));
-    const untouched = was && sameInputs && !changed?.has(wire.id) && !twinChanged && was.group === group;
+    const untouched =
+      was &&
+      sameInputs &&
+      !changed?.has(wire.id) &&
+      !twinChanged &&
+      was.group === group &&
+      (moved.size === 0 || !endsAt(wire, moved));
     out.push(untouched ? was : resolveWire(wire, look, was));
   }
   return reuseList(previous?.wires, out);
 }
+
+/** Ids of connectors that resolve to another object than before, or no longer at all. */
+function changedConnectors(
+  before: ReadonlyMap<string, ResolvedConnector>,
+  after: ReadonlyMap<string, ResolvedConnector>,
+): ReadonlySet<string> {
+  const out = new Set<string>();
+  if (before === after) return out;
+  for (const [id, c] of after) if (before.get(id) !== c) out.add(id);
+  for (const id of before.keys()) if (!after.has(id)) out.add(id);
+  return out;
+}
+
+const endsAt = (wire: Wire, connectors: ReadonlySet<string>): boolean =>
+  wire.ends.some((e) => e.at === 'cavity' && connectors.has(e.connector));
 
 /** True when every object that was there still is, the very same; a new one at the end is named by no old wire. */
 function onlyAdded(before: readonly unknown[], after: readonly unknown[]): boolean {

@@ -1,64 +1,92 @@
+import { compareText } from '../base/stable-order';
 import { reuse } from '../base/same-fields';
 import type { Signal } from '../model/electrical';
 import type { Splice } from '../model/wire';
-import type { ConnectorUse, Net, NetPoint, ResolvedEnd, ResolvedMate, ResolvedWire } from './harness';
+import type { CavityUse, ConnectorUse, Net, NetPoint, ResolvedMate, ResolvedWire } from './harness';
+import { endKeys, pointKey } from './net-keys';
+
+export { pointKey } from './net-keys';
+
+/** What nets are made from. */
+export interface NetInputs {
+  readonly wires: readonly ResolvedWire[];
+  readonly connectors: readonly ConnectorUse[];
+  readonly mates: readonly ResolvedMate[];
+}
+
+/** The part of the inputs that is looked at: everything, or what one edit can have touched. */
+export interface NetPool {
+  readonly wires: readonly ResolvedWire[];
+  readonly cavities: Iterable<readonly [ConnectorUse, CavityUse]>;
+  /** Pairs of points that mates join. */
+  readonly joins: Iterable<readonly [string, string]>;
+}
+
+/** All nets, in the order of their keys. */
+export const netsOf = ({ wires, connectors, mates }: NetInputs, previous: readonly Net[]): readonly Net[] =>
+  joinNets({ wires, cavities: allCavities(connectors), joins: allJoins(mates) }, previous);
 
 /**
  * Nets by joining points (union-find with path halving): a wire joins its two ends, a mate joins the cavities that
  * meet, a splice joins every end that names it. Cavities that nothing connects and no interface declares are no net.
  */
-export function netsOf(
-  wires: readonly ResolvedWire[],
-  connectors: readonly ConnectorUse[],
-  mates: readonly ResolvedMate[],
-  previous: ReadonlyMap<string, Net>,
-): readonly Net[] {
+export function joinNets(pool: NetPool, previous: Iterable<Net>): readonly Net[] {
   const join = createJoin();
-  for (const w of wires) join.join(endKey(w.from, w.wire.id, 0), endKey(w.to, w.wire.id, 1));
-  for (const m of mates)
-    for (const pair of m.map.pairs)
-      join.join(pointKey(m.a.resolved.connector.id, pair.a), pointKey(m.b.resolved.connector.id, pair.b));
+  for (const w of pool.wires) join.join(...endKeys(w));
+  for (const [a, b] of pool.joins) join.join(a, b);
 
-  const drafts = new Map<number, { points: NetPoint[]; wires: ResolvedWire[]; key: string }>();
-  const at = (key: string): { points: NetPoint[]; wires: ResolvedWire[]; key: string } => {
+  const drafts = new Map<number, Draft>();
+  const at = (key: string): Draft => {
     const root = join.root(key);
     let draft = drafts.get(root);
     if (!draft) drafts.set(root, (draft = { points: [], wires: [], key: '' }));
     return draft;
   };
-  const pointBefore = previousPoints(previous);
-  for (const use of connectors) {
-    for (const c of use.cavities) {
-      const key = pointKey(use.resolved.connector.id, c.cavity);
-      if (!join.has(key) && !c.signal) continue;
-      const draft = at(key);
-      draft.points.push(
-        reuse(pointBefore.get(key), { connector: use.resolved, cavity: c.cavity, declared: c.signal }),
-      );
-      if (!draft.key || key < draft.key) draft.key = key;
-    }
+  const before = new Map<string, Net>();
+  const pointBefore = new Map<string, NetPoint>();
+  for (const net of previous) {
+    before.set(net.key, net);
+    for (const p of net.points) pointBefore.set(pointKey(p.connector.connector.id, p.cavity), p);
   }
-  for (const w of wires) at(endKey(w.from, w.wire.id, 0)).wires.push(w);
+  for (const [use, c] of pool.cavities) {
+    const key = pointKey(use.resolved.connector.id, c.cavity);
+    if (!join.has(key) && !c.signal) continue;
+    const draft = at(key);
+    draft.points.push(
+      reuse(pointBefore.get(key), { connector: use.resolved, cavity: c.cavity, declared: c.signal }),
+    );
+    if (!draft.key || key < draft.key) draft.key = key;
+  }
+  for (const w of pool.wires) at(endKeys(w)[0]).wires.push(w);
   return [...drafts.values()]
     .filter((d) => d.wires.length > 0 || d.points.some((p) => p.declared))
     .map((d) => {
       const key = d.key || `wire ${d.wires[0]?.wire.id ?? ''}`;
-      return reuse<Net>(previous.get(key), {
+      return reuse<Net>(before.get(key), {
         key,
         points: d.points,
         wires: d.wires,
         splices: splicesOf(d.wires),
         signals: signalsOf(d.points, d.wires),
       });
-    });
+    })
+    .sort((a, b) => compareText(a.key, b.key));
 }
 
-export const pointKey = (connector: string, cavity: string): string => `${connector}:${cavity}`;
+interface Draft {
+  points: NetPoint[];
+  wires: ResolvedWire[];
+  key: string;
+}
 
-function endKey(end: ResolvedEnd, wire: string, index: 0 | 1): string {
-  if (end.end.at === 'cavity') return pointKey(end.end.connector, end.end.cavity);
-  if (end.end.at === 'splice') return `splice ${end.end.splice}`;
-  return `free ${wire}.${index}`;
+function* allCavities(connectors: readonly ConnectorUse[]): Generator<readonly [ConnectorUse, CavityUse]> {
+  for (const use of connectors) for (const c of use.cavities) yield [use, c];
+}
+
+function* allJoins(mates: readonly ResolvedMate[]): Generator<readonly [string, string]> {
+  for (const m of mates)
+    for (const pair of m.map.pairs)
+      yield [pointKey(m.a.resolved.connector.id, pair.a), pointKey(m.b.resolved.connector.id, pair.b)];
 }
 
 function splicesOf(wires: readonly ResolvedWire[]): readonly Splice[] {
@@ -72,13 +100,6 @@ function signalsOf(points: readonly NetPoint[], wires: readonly ResolvedWire[]):
   for (const p of points) if (p.declared) out.add(p.declared);
   for (const w of wires) if (w.signal) out.add(w.signal);
   return [...out];
-}
-
-function previousPoints(previous: ReadonlyMap<string, Net>): Map<string, NetPoint> {
-  const out = new Map<string, NetPoint>();
-  for (const net of previous.values())
-    for (const p of net.points) out.set(pointKey(p.connector.connector.id, p.cavity), p);
-  return out;
 }
 
 function createJoin(): {

@@ -1,6 +1,7 @@
 import type { CavityUse, ConnectorUse, Harness } from '../derive/harness';
 import type { LimitSet } from '../model/limit-set';
 import { byId } from '../base/by-id';
+import { memoByIdentity } from '../base/memo-by-identity';
 import type { Finding, ObjectRef } from './finding';
 import type { AnyRule, Report, RuleContext, Scope, ScopeItem } from './rule';
 
@@ -35,7 +36,17 @@ interface Carried {
 
 const carried = new WeakMap<CheckResult, Carried>();
 
-const SCOPES: readonly Scope[] = ['project', 'part', 'connector', 'cavity', 'wire', 'mate', 'net', 'segment', 'supply'];
+const SCOPES: readonly Scope[] = [
+  'project',
+  'part',
+  'connector',
+  'cavity',
+  'wire',
+  'mate',
+  'net',
+  'segment',
+  'supply',
+];
 
 /**
  * Asks every rule about every item of its scope. Given the result before, only items that are new objects are asked
@@ -64,15 +75,18 @@ export function checkHarness(
     const oldItems: readonly object[] | undefined = old?.items[scope];
     const oldResults = old?.results[scope];
     const mine = rules.filter((r) => r.scope === scope);
-    const out = list.map((item, i) => {
-      if (oldItems && oldItems[i] === item) return oldResults?.[i] as ItemResult;
+    // Most of it stays: copy the results of before, and look only at what is another object now.
+    const out: ItemResult[] = oldResults ? oldResults.slice(0, list.length) : [];
+    for (let i = 0; i < list.length; i++) {
+      const item = list[i] as object;
+      if (oldItems && oldItems[i] === item) continue;
       let result = scope === 'project' ? undefined : memory.get(item);
       if (!result) memory.set(item, (result = ask(mine, item, context)));
-      return result;
-    });
+      out[i] = result;
+    }
     Object.assign(items, { [scope]: list });
     Object.assign(results, { [scope]: out });
-    for (const r of out) for (const f of r.findings) findings.push(f);
+    for (const r of out) if (r.findings.length > 0) findings.push(...r.findings);
   }
   const result: CheckResult = {
     harness,
@@ -92,7 +106,7 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
     case 'connector':
       return harness.connectors;
     case 'cavity':
-      return harness.connectors.flatMap(occupiedOf);
+      return occupied(harness.connectors);
     case 'wire':
       return harness.wires;
     case 'mate':
@@ -105,6 +119,10 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
       return harness.supplies;
   }
 }
+
+const occupied = memoByIdentity((connectors: readonly ConnectorUse[]): readonly CavityUse[] =>
+  connectors.flatMap(occupiedOf),
+);
 
 const occupiedCache = new WeakMap<ConnectorUse, readonly CavityUse[]>();
 
