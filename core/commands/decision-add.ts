@@ -1,18 +1,15 @@
 import { z } from 'zod';
-import { Decision } from '../model/decision';
-import { Id } from '../model/ids';
 import { command } from './command';
+import { incomplete, NewDecision, nextDecisionNumber } from './shared/new-decision';
 
-/** Decisions are evidence: they are added, never changed or taken away. */
+/** Records are evidence: they are added, never changed or taken away. */
 export const decisionAdd = command({
   id: 'decision.add',
   label: 'Record decision',
-  args: z.strictObject({ decision: Decision.extend({ id: Id.optional() }) }),
-  refuse: (project, { decision }) =>
-    project.decisions.some((d) => d.number === decision.number)
-      ? `Decision ${decision.number} exists already.`
-      : null,
-  run(draft, { decision }, { newId }) {
-    draft.decisions.push({ ...decision, id: decision.id ?? newId() });
+  args: z.strictObject({ decision: NewDecision }),
+  refuse: (project, { decision }) => incomplete(project, decision),
+  run(draft, { decision }, { newId }, project) {
+    const number = `D-${nextDecisionNumber(project)}`;
+    draft.decisions.push({ ...decision, number, id: decision.id ?? newId() });
   },
 });

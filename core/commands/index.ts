@@ -13,6 +13,9 @@ import { contactShare } from './contact-share';
 import { coveringAdd } from './covering-add';
 import { coveringEdit } from './covering-edit';
 import { decisionAdd } from './decision-add';
+import { decisionAddSeveral } from './decision-add-several';
+import { decisionClose } from './decision-close';
+import { decisionUse } from './decision-use';
 import { equipmentAdd } from './equipment-add';
 import { equipmentEdit } from './equipment-edit';
 import { fuseAdd } from './fuse-add';
@@ -64,6 +67,9 @@ export const COMMANDS = [
   coveringAdd,
   coveringEdit,
   decisionAdd,
+  decisionAddSeveral,
+  decisionClose,
+  decisionUse,
   equipmentAdd,
   equipmentEdit,
   fuseAdd,

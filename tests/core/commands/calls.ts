@@ -5,9 +5,30 @@ import type { Part } from '@latchwork/core/model/parts/part';
 import type { Project } from '@latchwork/core/model/project';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 
+const DECISION = '00000000-0000-4000-8000-0000000d0001';
+
+/** A decision as it is handed in. */
+const RECORD = {
+  kind: 'deviation-permit' as const,
+  finding: 'x',
+  rule: 'x',
+  ruleRevision: 1,
+  requirement: 'r',
+  measured: 'm',
+  limit: 'l',
+  quantity: 3,
+  reason: 'because',
+  requester: 'Example',
+  approvals: [{ name: 'Sample', role: 'quality', date: '2026-01-02' }],
+  decidedOn: '2026-01-02',
+  expiresOn: '2026-03-02',
+  basis: { severity: 'major' as const, result: 'fail' as const, values: [] },
+};
+
 /** The tiny project with one of everything that a command can need beside. */
 export const workbench = (): Project =>
   tiny((t) => {
+    t.project.decisions.push({ ...RECORD, id: DECISION, number: 'D-1' });
     t.project.parts.push(...(extraParts(t) as TinyDraft['project']['parts']));
     t.project.splices.push({ id: t.newId(), designator: 'XS1', position: { x: 60, y: 60 } });
     t.project.nodes.push({ id: t.newId(), designator: 'N3', position: { x: 300, y: 200 } });
@@ -130,14 +151,15 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'label.add', args: { text: 'W1', on: { at: 'wire-end', wire: wire('W1').id, end: 0 }, part: part('label', 'LABEL') } },
     { id: 'label.edit', args: { id: p.labels[0]!.id, change: { text: 'X1 lamp' } } },
     { id: 'fuse.add', args: { wire: wire('W1').id, part: part('fuse', 'FUSE'), ratedA: 2 } },
+    { id: 'decision.add', args: { decision: RECORD } },
+    { id: 'decision.add-several', args: { decisions: [RECORD, { ...RECORD, finding: 'y' }] } },
     {
-      id: 'decision.add',
-      args: {
-        decision: {
-          number: 'D1', kind: 'deviation-permit', finding: 'x', rule: 'x', ruleRevision: 1, requirement: 'r', measured: 'm',
-          limit: 'l', reason: 'because', requester: 'Example', approvals: [], decidedOn: '2026-01-02',
-        },
-      },
+      id: 'decision.use',
+      args: { decision: DECISION, use: { date: '2026-02-01', quantity: 1, recordedBy: 'Example' } },
+    },
+    {
+      id: 'decision.close',
+      args: { decision: DECISION, closed: { date: '2026-02-01', by: 'Example', reason: 'built' } },
     },
     { id: 'objects.move', args: { moves: [{ id: board, to: { x: -100, y: 5 } }] } },
     { id: 'objects.align', args: { ids: [connector('X1'), connector('X2'), connector('X3')], edge: 'left' } },

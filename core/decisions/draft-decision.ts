@@ -1,0 +1,36 @@
+import type { Decision } from '../model/decision';
+import type { Project } from '../model/project';
+import type { Finding } from '../rules/finding';
+import type { RuleMeta } from '../rules/rule';
+import { basisOf } from './basis';
+
+/** The fields of a record that follow from the finding itself, ready for a form. */
+export type PrefilledDecision = Pick<
+  Decision,
+  'finding' | 'rule' | 'ruleRevision' | 'requirement' | 'measured' | 'limit'
+> & { readonly basis: NonNullable<Decision['basis']> };
+
+/** Names under which rules put what they measured and what they compared it with. */
+const MEASURED = ['measured', 'thickness', 'protrusion', 'found', 'problem', 'reason'] as const;
+const LIMIT = ['limit', 'range', 'needed'] as const;
+
+export function draftDecision(
+  project: Project,
+  finding: Finding,
+  meta: RuleMeta | undefined,
+): PrefilledDecision {
+  const first = (names: readonly string[]): string =>
+    String(names.map((n) => finding.data[n]).find((v) => v !== undefined) ?? '');
+  return {
+    finding: finding.key,
+    rule: finding.rule,
+    ruleRevision: finding.ruleRevision,
+    requirement: meta?.summary ?? finding.rule,
+    measured:
+      finding.result === 'fail'
+        ? first(MEASURED)
+        : `cannot verify, missing: ${finding.needs.map((n) => n.what).join(', ')}`,
+    limit: first(LIMIT),
+    basis: basisOf(project, finding),
+  };
+}
