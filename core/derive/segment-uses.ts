@@ -4,6 +4,7 @@ import { partOfKind, type Part } from '../model/parts/part';
 import type { Project } from '../model/project';
 import { bundleMembers } from './bundle';
 import { coveringExtents } from './covering-extents';
+import type { Segment } from '../model/topology';
 import type { CoveringUse, ResolvedConnector, ResolvedWire, SegmentUse, TieUse } from './harness';
 import type { Router } from './route';
 
@@ -20,49 +21,69 @@ export interface SegmentInputs {
 export interface SegmentTables {
   readonly inputs: SegmentInputs;
   readonly through: ReadonlyMap<string, readonly ResolvedWire[]>;
+  readonly atNode: ReadonlyMap<string, readonly ResolvedConnector[]>;
+  readonly coverings: ReadonlyMap<string, readonly CoveringUse[]>;
+  readonly ties: ReadonlyMap<string, readonly TieUse[]>;
   readonly list: readonly SegmentUse[];
   readonly bySegment: ReadonlyMap<string, SegmentUse>;
 }
 
 const NO_WIRES: readonly ResolvedWire[] = [];
+const NO_CONNECTORS: readonly ResolvedConnector[] = [];
+const NO_COVERINGS: readonly CoveringUse[] = [];
+const NO_TIES: readonly TieUse[] = [];
 
 /** The uses of all segments, in their order. An untouched segment keeps its use's identity. */
 export function segmentTables(inputs: SegmentInputs, previous: SegmentTables | undefined): SegmentTables {
   if (previous && sameInputs(inputs, previous.inputs)) return { ...previous, inputs };
   const { project, router } = inputs;
+  const before = previous?.inputs;
+  const sameGround = previous && before?.router === router && before.parts === inputs.parts;
   const through = wiresBySegment(inputs.wires, previous);
+  const atNode =
+    previous && before?.connectors === inputs.connectors
+      ? previous.atNode
+      : connectorsByNode(inputs.connectors);
+  const coverings =
+    sameGround && before?.project.coverings === project.coverings
+      ? previous.coverings
+      : coveringsBySegment(inputs, previous);
+  const ties =
+    sameGround && before?.project.ties === project.ties ? previous.ties : tiesBySegment(inputs, previous);
   const nodes = byId(project.nodes);
-  const atNode = connectorsByNode(inputs.connectors);
-  const coverings = coveringsBySegment(inputs, previous);
-  const ties = tiesBySegment(inputs, previous);
-  const list = project.segments.map((segment) => {
+
+  const useOf = (segment: Segment): SegmentUse => {
     const was = previous?.bySegment.get(segment.id);
-    const wires = reuseList(was?.wires, through.get(segment.id) ?? NO_WIRES);
-    const diametersMm =
-      was && wires === was.wires
-        ? was.diametersMm
-        : reuseList(
-            was?.diametersMm,
-            bundleMembers(wires).map((m) => m.diameterMm),
-          );
-    return reuse<SegmentUse>(was, {
+    const found = through.get(segment.id) ?? NO_WIRES;
+    const wires = was && found === was.wires ? found : reuseList(was?.wires, found);
+    const next = {
       segment,
       lengthMm: router.lengthMmOf(segment),
       fromNode: nodes.get(segment.from),
       toNode: nodes.get(segment.to),
-      fromConnectors: atNode.get(segment.from) ?? [],
-      toConnectors: atNode.get(segment.to) ?? [],
+      fromConnectors: atNode.get(segment.from) ?? NO_CONNECTORS,
+      toConnectors: atNode.get(segment.to) ?? NO_CONNECTORS,
       wires,
-      diametersMm,
-      coverings: coverings.get(segment.id) ?? [],
-      ties: ties.get(segment.id) ?? [],
-    });
-  });
-  const uses = reuseList(previous?.list, list);
+      diametersMm: was && wires === was.wires ? was.diametersMm : diametersOf(wires, was),
+      coverings: coverings.get(segment.id) ?? NO_COVERINGS,
+      ties: ties.get(segment.id) ?? NO_TIES,
+    };
+    return reuse<SegmentUse>(was, next);
+  };
+  const uses = reuseList(previous?.list, project.segments.map(useOf));
   const bySegment =
     previous && uses === previous.list ? previous.bySegment : new Map(uses.map((u) => [u.segment.id, u]));
-  return { inputs, through, list: uses, bySegment };
+  return { inputs, through, atNode, coverings, ties, list: uses, bySegment };
 }
+
+const diametersOf = (
+  wires: readonly ResolvedWire[],
+  was: SegmentUse | undefined,
+): SegmentUse['diametersMm'] =>
+  reuseList(
+    was?.diametersMm,
+    bundleMembers(wires).map((m) => m.diameterMm),
+  );
 
 function sameInputs(a: SegmentInputs, b: SegmentInputs): boolean {
   const fields = ['nodes', 'segments', 'coverings', 'ties'] as const;

@@ -81,6 +81,7 @@ export const wireTooFat: Rule<'cavity'> = {
 function checkHousing(cavity: CavityUse, end: EndInCavity, housing: HousingPart, report: Report): void {
   const { conductor } = end.wire;
   const high = conductor?.odMaxMm ?? conductor?.odMm;
+  if (band(0, high, 0, housing.wireOdMaxMm) === 'inside') return report.pass();
   judge(cavity, end, report, {
     part: housing,
     what: housing.partNumber,
