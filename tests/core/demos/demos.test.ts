@@ -19,6 +19,9 @@ const FIRST_RULES = [
   // Geometry and process.
   'bundle-fit', 'bend-radius', 'first-bend', 'length-stack', 'length-tolerance', 'service-loop', 'wire-too-fat', 'pull-force',
   'pitch-mix', 'board-lock', 'tie-spacing', 'untwist',
+  // Electrical.
+  'contact-current', 'wire-current', 'fuse-protects-wire', 'fuse-distance', 'short-circuit', 'voltage-drop', 'voltage-rating',
+  'creepage', 'return-path', 'parallel-wires', 'inrush', 'contact-temperature',
 ]; // prettier-ignore
 
 describe.each(products().map((p) => [p.path, p] as const))('the generated file %s', (_path, product) => {

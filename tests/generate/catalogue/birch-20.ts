@@ -27,7 +27,12 @@ export const BIRCH: Family = {
   temperatureMaxC: 105,
   cycles: 30,
   currentA: 2,
-  areaMm2: 0.227,
+  ratedWires: [
+    [0.2, 1],
+    [0.12, 0.6],
+    [0.045, 0.3],
+  ],
+  creepageMm: 1,
   forcePerWayN: 1.8,
   wireOdMaxMm: 1.35,
   datumMm: 3,

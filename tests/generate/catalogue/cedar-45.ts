@@ -24,7 +24,12 @@ export const CEDAR: Family = {
   temperatureMaxC: 125,
   cycles: 20,
   currentA: 9,
-  areaMm2: 0.85,
+  ratedWires: [
+    [0.75, 1],
+    [0.48, 0.8],
+    [0.3, 0.6],
+  ],
+  creepageMm: 2.4,
   forcePerWayN: 6,
   wireOdMaxMm: 2.2,
   datumMm: 6.5,

@@ -21,7 +21,10 @@ export interface Family {
   readonly cycles: number;
   /** Current per contact with one way loaded, at 30 degrees C. */
   readonly currentA: number;
-  readonly areaMm2: number;
+  /** Metal area of a wire, and the share of `currentA` that a contact carries with it; thickest first. */
+  readonly ratedWires: readonly (readonly [areaMm2: number, share: number])[];
+  /** Between the live metal of neighbours in a row, along the plastic. */
+  readonly creepageMm: number;
   readonly forcePerWayN: number;
   readonly wireOdMaxMm: number;
   readonly datumMm: number;
@@ -37,15 +40,22 @@ export const ways2 = (n: number): string => String(n).padStart(2, '0');
 /** Rows and columns of an arrangement. */
 export const columnsOf = (a: Arrangement): number => Math.ceil(a.ways / a.rows);
 
-/** Less current per contact the more of them are loaded; one and all ways, and six where there are more. */
+/**
+ * Less current per contact the more of them are loaded (one and all ways, and six where there are more), and the thinner the
+ * wire that leads the heat away.
+ */
 export function ratingsOf(family: Family, a: Arrangement): NonNullable<HousingPart['currentRatings']> {
   const steps = [...new Set([1, Math.min(6, a.ways), a.ways])];
-  return steps.map((loadedWays) => ({
-    currentA: Math.round(family.currentA * (loadedWays === 1 ? 1 : loadedWays <= 6 ? 0.8 : 0.6) * 10) / 10,
-    loadedWays,
-    areaMm2: family.areaMm2,
-    ambientC: 30,
-  }));
+  return family.ratedWires.flatMap(([areaMm2, share]) =>
+    steps.map((loadedWays) => ({
+      currentA:
+        Math.round(family.currentA * share * (loadedWays === 1 ? 1 : loadedWays <= 6 ? 0.8 : 0.6) * 100) /
+        100,
+      loadedWays,
+      areaMm2,
+      ambientC: 30,
+    })),
+  );
 }
 
 const KEY_COLOURS: Readonly<Record<string, string>> = { A: 'natural', B: 'black', C: 'blue' };

@@ -33,6 +33,7 @@ function half(f: Family, a: Arrangement, key: string, kind: 'pin' | 'socket') {
     latchSide: f.latchSide,
     fingerRoomMm: 12,
     voltageMaxV: f.voltageMaxV,
+    creepageMm: f.creepageMm,
     currentRatings: ratingsOf(f, a),
     cycles: f.cycles,
     mateForceN: Math.round(a.ways * f.forcePerWayN * 10) / 10,

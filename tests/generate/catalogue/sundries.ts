@@ -45,13 +45,14 @@ export function sundryParts(): Part[] {
       bundleMinMm: bundle / 2,
       bundleMaxMm: bundle,
     })),
-    ...[1, 3, 5].map((ratedA): Part => ({
+    ...[1, 3, 5, 10].map((ratedA): Part => ({
       kind: 'fuse',
       ...small(`OU-${ratedA}A`, `Fuse in a wire holder, ${ratedA} A, slow`, 5.5, 0.9),
       ratedA,
       voltageMaxV: 32,
       resistanceMohm: Math.round(60 / ratedA),
       meltingA2s: ratedA * ratedA * 4,
+      clearingA2s: ratedA * ratedA * 12,
     })),
   ];
 }

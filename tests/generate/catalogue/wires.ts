@@ -25,6 +25,8 @@ interface WireArgs {
   readonly price: number;
   readonly wall: 'thin' | 'thick';
   readonly colours?: readonly Colour[];
+  /** Where the insulation stands another temperature than its wall usually does. */
+  readonly temperatureMaxC?: number;
 }
 
 function wire(a: WireArgs): WirePart {
@@ -38,7 +40,7 @@ function wire(a: WireArgs): WirePart {
       partNumber: a.partNumber,
       description: `Wire ${wireSizeText(a.stranded.size)}, ${construction}, ${a.odMm} mm over the insulation`,
       massG: massGPerM,
-      temperatureMaxC: a.wall === 'thin' ? 125 : 105,
+      temperatureMaxC: a.temperatureMaxC ?? (a.wall === 'thin' ? 125 : 105),
       terms: { price: a.price, minimum: 50, multiple: 50, leadTimeDays: 14, second: true },
     }),
     ...c,
@@ -60,6 +62,7 @@ export function wireParts(): WirePart[] {
     wire({ partNumber: 'TW-20-180', stranded: s.awg20, odMm: 1.8, price: 0.14, wall: 'thick', colours: WITH_EARTH }),
     wire({ partNumber: 'TW-22-120', stranded: s.awg22, odMm: 1.2, price: 0.12, wall: 'thin' }),
     wire({ partNumber: 'TW-22-160', stranded: s.awg22, odMm: 1.6, price: 0.1, wall: 'thick' }),
+    wire({ partNumber: 'TW-22-140-60', stranded: s.awg22, odMm: 1.4, price: 0.07, wall: 'thick', temperatureMaxC: 60 }),
     wire({ partNumber: 'TW-22-120-1', stranded: s.awg22solid, odMm: 1.2, price: 0.09, wall: 'thin' }),
     wire({ partNumber: 'TW-24-105', stranded: s.awg24, odMm: 1.05, price: 0.1, wall: 'thin' }),
     wire({ partNumber: 'TW-24-140', stranded: s.awg24, odMm: 1.4, price: 0.09, wall: 'thick' }),

@@ -82,6 +82,10 @@ export function benchLamp(): Project {
   signal('NTC_RTN', 4, 'return', 0, 0.001);
   signal('TOUCH', 5, 'signal', 3.3, 0.002);
   signal('TOUCH_RTN', 6, 'return', 0, 0.002);
+  for (const name of ['LED_SUP', 'NTC', 'TOUCH'] as const)
+    demo.returns([name], name === 'LED_SUP' ? 'LED_RTN' : `${name}_RTN`);
+  // The driver limits its output itself, so the harness needs no fuse.
+  demo.do({ id: 'signal.edit', args: { id: demo.signalId('LED_SUP'), change: { sourceLimitA: 2 } } });
   demo.declare('X1', SIGNALS);
   demo.declare('X4', SIGNALS);
   demo.mate('X2', 'X1');

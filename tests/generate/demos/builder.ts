@@ -27,6 +27,8 @@ export interface DemoBuilder {
   do(call: Call): void;
   id(collection: NamedCollection, designator: string): string;
   signalId(name: string): string;
+  /** Says on which signal others return. */
+  returns(feeds: readonly string[], on: string): void;
   /** The record from the catalogue. */
   part<K extends PartKind>(kind: K, partNumber: string): Extract<Part, { kind: K }>;
   connector(
@@ -61,6 +63,8 @@ export interface DemoBuilder {
     options?: WireOptions,
   ): void;
   /** The core of a placed cable from one cavity to another, with the colour that the core has. */
+  /** A fuse in a wire, that far from its source. */
+  fuse(wire: string, partNumber: string, fromSourceMm: number): void;
   core(designator: string, from: string, to: string, cable: string, name: string): void;
   node(designator: string, at: readonly [number, number], connectors?: readonly string[]): void;
   segment(designator: string, from: string, to: string): void;
@@ -125,6 +129,10 @@ export function startDemo(args: {
     do: run,
     id,
     signalId,
+    returns(feeds, on) {
+      for (const name of feeds)
+        run({ id: 'signal.edit', args: { id: signalId(name), change: { returnsOn: signalId(on) } } });
+    },
     part,
     connector(designator, partNumber, [x, y], more = {}) {
       const record = partOf(partNumber);
@@ -178,6 +186,11 @@ export function startDemo(args: {
         },
       });
     },
+    fuse: (wire, partNumber, fromSourceMm) =>
+      run({
+        id: 'fuse.add',
+        args: { wire: id('wires', wire), part: part('fuse', partNumber), fromSourceMm },
+      }),
     core: (designator, from, to, cable, name) =>
       run({
         id: 'wire.add',

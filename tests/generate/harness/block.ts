@@ -1,5 +1,6 @@
 import type { Colour } from '@latchwork/core/model/colour';
 import type { Connector } from '@latchwork/core/model/connector';
+import type { Signal } from '@latchwork/core/model/electrical';
 import type { NewId } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
 import type { BlockParts } from './block-parts';
@@ -24,6 +25,11 @@ export interface BlockArgs {
   readonly farTrunk: string;
 }
 
+const SUPPLY: readonly Partial<Signal>[] = [
+  { class: 'power', voltageV: 12, currentA: 0.3, sourceLimitA: 0.5 },
+  { class: 'return', voltageV: 0, currentA: 0.3 },
+];
+
 interface Row {
   readonly header: Connector;
   readonly near: Connector;
@@ -43,6 +49,8 @@ export function addBlock(args: BlockArgs): number {
   const equipment = addEquipment(args);
   const rows = Array.from({ length: rowCount }, (_, r) => addRow(args, r, equipment));
   const shifts = Array.from({ length: parts.ways }, () => between(random, 0, rowCount));
+  // The first two positions of a half are a supply and its return, which stay beside each other.
+  shifts[1] = shifts[0] as number;
   const colours = parts.wire.colours ?? [];
 
   let drawn = 0;
@@ -52,8 +60,13 @@ export function addBlock(args: BlockArgs): number {
       // The last row may be filled in part: then its positions stay with it, so that both sides have the same ones.
       const shift = count % parts.ways === 0 ? (shifts[k] as number) : 0;
       const far = rows[(r + shift) % rowCount] as Row;
-      if (drawn < count) addWire(args, near, far, String(k + 1), colours[k] as Colour);
-      else for (const c of [near.near, near.far]) c.cavities.push({ cavity: String(k + 1), state: 'empty' });
+      if (drawn < count) {
+        const before = project.signals.at(-1);
+        const kind = k < 2 && count - drawn > 1 - k ? SUPPLY[k] : undefined;
+        addWire(args, near, far, String(k + 1), colours[k] as Colour, kind);
+        if (k === 1 && before) before.returnsOn = (project.signals.at(-1) as Signal).id;
+      } else
+        for (const c of [near.near, near.far]) c.cavities.push({ cavity: String(k + 1), state: 'empty' });
       if (drawn < count) drawn++;
     }
   }
@@ -168,6 +181,7 @@ function addWire(
   far: Row,
   cavity: string,
   colour: Colour,
+  kind: Partial<Signal> = {},
 ): void {
   const n = project.wires.length + 1;
   const signal = newId();
@@ -178,6 +192,7 @@ function addWire(
     voltageV: 5,
     currentA: 0.1,
     source: { connector: near.header.id, cavity },
+    ...kind,
   });
   near.header.cavities.push({ cavity, signal });
   far.device.cavities.push({ cavity, signal });

@@ -2,8 +2,8 @@ import type { SignalClass } from '@latchwork/core/model/electrical';
 
 /** Name, class, volts, amperes, and the position that feeds it. */
 export const SIGNALS: readonly (readonly [string, SignalClass, number, number, string])[] = [
-  ['BAT_SUP', 'power', 12, 3, 'X32:1'],
-  ['BAT_RTN', 'return', 0, 3, 'X32:2'],
+  ['BAT_SUP', 'power', 12, 1.6, 'X32:1'],
+  ['BAT_RTN', 'return', 0, 1.6, 'X32:2'],
   ['SOLAR_SUP', 'power', 18, 2.5, 'X33:1'],
   ['SOLAR_RTN', 'return', 0, 2.5, 'X33:2'],
   ['SOLAR_TEMP', 'signal', 3.3, 0.001, 'X33:3'],
@@ -40,6 +40,28 @@ export const SIGNALS: readonly (readonly [string, SignalClass, number, number, s
   ['KEY_DOWN', 'signal', 3.3, 0.001, 'X38:9'],
   ['KEY_OK', 'signal', 3.3, 0.001, 'X38:10'],
 ];
+
+/** Signals that return on the signal named. */
+export const RETURNS: Readonly<Record<string, readonly string[]>> = {
+  BAT_RTN: ['BAT_SUP'],
+  SOLAR_RTN: ['SOLAR_SUP'],
+  WIND_RTN: ['WIND_SUP'],
+  HEAT_RTN: ['HEAT_SUP'],
+  SOIL_RTN: ['SOIL_SUP'],
+  RAIN_RTN: ['RAIN_PULSE'],
+  AIR_RTN: ['AIR_SUP'],
+  DISP_RTN: ['DISP_SUP'],
+};
+
+/** Amperes at which a source limits itself: the panel by its nature, the board by its switches. The battery does not. */
+export const SOURCE_LIMITS: Readonly<Record<string, number>> = {
+  SOLAR_SUP: 3,
+  WIND_SUP: 0.5,
+  HEAT_SUP: 3,
+  SOIL_SUP: 0.5,
+  AIR_SUP: 0.5,
+  DISP_SUP: 0.5,
+};
 
 const WIND = ['WIND_SUP', 'WIND_RTN', 'WIND_A', 'WIND_B', 'HEAT_SUP', 'HEAT_RTN'];
 const SOIL = ['SOIL_SUP', 'SOIL_RTN', 'SOIL_A', 'SOIL_B'];

@@ -4,7 +4,7 @@ import { fillTitle } from '../title';
 import { addConnectors, declareCavities } from './connectors';
 import { addEquipment } from './equipment';
 import { addFormboard, protectAndMark } from './formboard';
-import { SIGNALS } from './signals';
+import { RETURNS, SIGNALS, SOURCE_LIMITS } from './signals';
 import { addWires } from './wires';
 
 /**
@@ -27,6 +27,7 @@ export function weatherStation(): Project {
   addSignals(demo);
   declareCavities(demo);
   addWires(demo);
+  demo.fuse('W1', 'OU-3A', 120);
   addFormboard(demo);
   protectAndMark(demo);
   return demo.project;
@@ -41,6 +42,9 @@ function addSignals(demo: DemoBuilder): void {
       args: { signal: { name, class: kind, voltageV, currentA, source: from } },
     });
   }
+  for (const [on, feeds] of Object.entries(RETURNS)) demo.returns(feeds, on);
+  for (const [name, sourceLimitA] of Object.entries(SOURCE_LIMITS))
+    demo.do({ id: 'signal.edit', args: { id: demo.signalId(name), change: { sourceLimitA } } });
   const twin = (a: string, b: string): void => {
     for (const [one, other] of [
       [a, b],

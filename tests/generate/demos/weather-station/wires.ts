@@ -6,8 +6,8 @@ const WIRES: readonly (readonly [from: string, to: string, part: string, colour:
   ['X22:2', 'XS2', 'TW-20-145', 'BK'],
   ['XS1', 'X12:1', 'TW-20-145', 'RD'],
   ['XS2', 'X12:2', 'TW-20-145', 'BK'],
-  ['XS1', 'X21:7', 'TW-24-105', 'RD'],
-  ['XS2', 'X21:8', 'TW-24-105', 'BK'],
+  ['XS1', 'X21:7', 'TW-22-120', 'RD'],
+  ['XS2', 'X21:8', 'TW-22-120', 'BK'],
 
   ['X12:3', 'X23:1', 'TW-20-145', 'OG'],
   ['X12:4', 'X23:2', 'TW-20-145', 'BN'],

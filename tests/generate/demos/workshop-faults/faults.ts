@@ -1,8 +1,16 @@
+interface Fault {
+  readonly rule: string;
+  readonly at: string;
+  /** Further objects of the same fault. */
+  readonly also?: readonly string[];
+  readonly text: string;
+}
+
 /**
  * The deliberate faults, in the order of the notes. `at` names the object that the fault sits at; a wire or a connector
  * carries its text too.
  */
-export const FAULTS: readonly { readonly rule: string; readonly at: string; readonly text: string }[] = [
+export const FAULTS: readonly Fault[] = [
   { rule: 'contact-kind', at: 'W1', text: 'a pin contact in X2:1, a housing for sockets' },
   { rule: 'contact-series', at: 'W2', text: 'a contact of series BI2 in X2:2, which takes AL3' },
   { rule: 'contact-missing', at: 'W3', text: 'no contact at X2:3' },
@@ -67,6 +75,34 @@ export const FAULTS: readonly { readonly rule: string; readonly at: string; read
   { rule: 'pull-force', at: 'X10', text: 'the gold contact in X10:6 is specified with 25 N for 22 AWG' },
   { rule: 'board-lock', at: 'X35', text: 'its locks are made for boards to 2 mm, this one has 3.2 mm' },
   { rule: 'pitch-mix', at: 'X14', text: '3.0 mm on 2.0 mm: the last of three ways is 2 mm off' },
+
+  {
+    rule: 'contact-current',
+    at: 'X52',
+    also: ['X53'],
+    text: '4 A out at cavity 1 and back at 2, more than a contact on 22 AWG carries',
+  },
+  { rule: 'wire-current', at: 'W51', also: ['W52'], text: '4 A in 22 AWG, 3 A is what the table allows' },
+  { rule: 'fuse-protects-wire', at: 'F1', text: 'a fuse of 10 A before a wire for 3 A' },
+  { rule: 'fuse-distance', at: 'F1', text: '300 mm of wire before the fuse' },
+  { rule: 'short-circuit', at: 'F1', text: 'it lets 1200 A2s through, the wire can take 600 A2s' },
+  { rule: 'voltage-drop', at: 'LAMP_SUP', text: '2.5 m of 24 AWG out and back take more than 3 % of 5 V' },
+  {
+    rule: 'return-path',
+    at: 'X52',
+    also: ['X53'],
+    text: 'VENT goes out in 22 AWG and comes back in 26 AWG',
+  },
+  { rule: 'parallel-wires', at: 'W61', text: 'runs beside W62, which is thinner' },
+  { rule: 'inrush', at: 'MOTOR_SUP', text: '20 A when the motor starts, through contacts for a few' },
+  { rule: 'voltage-rating', at: 'HV_SUP', text: '325 V on parts for 250 and 300 V' },
+  {
+    rule: 'creepage',
+    at: 'X55',
+    also: ['X56', 'X57', 'X58'],
+    text: '325 V between cavities 5 and 6, which lie 1.6 mm apart',
+  },
+  { rule: 'contact-temperature', at: 'TW-22-140-60', text: 'insulation for 60 degC in air of 70 degC' },
 ];
 
 export const faultText = (rule: string): string => {

@@ -48,7 +48,7 @@ export function addCavityFaults(demo: DemoBuilder): void {
   demo.wire('W13', 'X6:2', 'X7:3', 'TW-26-095', 'GY', LENGTH);
   demo.wire('W14', 'X6:3', 'X7:4', 'TW-24-105', 'WH', LENGTH);
   demo.wire('W15', 'X6:3', 'X7:5', 'TW-24-105', 'GN', LENGTH);
-  demo.wire('W16', 'X6:4', 'X7:6', 'TW-22-120', 'BU', LENGTH);
+  demo.wire('W16', 'X6:4', 'X7:6', 'TW-22-140-60', 'BU', LENGTH);
   demo.do({
     id: 'wire.set-strip-length',
     args: { id: demo.id('wires', 'W11'), end: 0, stripLengthMm: 4 },

@@ -3,6 +3,7 @@ import { startDemo, type DemoBuilder } from '../builder';
 import { fillTitle } from '../title';
 import { FAULTS, faultText } from './faults';
 import { addProcessFaults, addRouteFaults } from './routed';
+import { addElectricalFaults } from './powered';
 import { addPair, empty } from './stations';
 import { addCavityFaults, addContactFaults, addLooseEnds, addSignalFaults } from './wired';
 
@@ -26,6 +27,7 @@ export function workshopFaults(): Project {
   addLooseEnds(demo);
   addRouteFaults(demo);
   addProcessFaults(demo);
+  addElectricalFaults(demo);
   labelFaults(demo);
   return demo.project;
 }
@@ -51,7 +53,7 @@ function addEquipment(demo: DemoBuilder): void {
       args: { equipment: { designator, description, position: { x, y }, widthMm, heightMm, ...more } },
     });
   const wave = { process: 'wave', peakC: 255, timeS: 4 } as const;
-  add('A1', 'Test board', [15, 20, 70, 500], { kind: 'board', thicknessMm: 1.6, solderProcess: wave });
+  add('A1', 'Test board', [15, 20, 70, 645], { kind: 'board', thicknessMm: 1.6, solderProcess: wave });
   add('A2', 'Board for reflow', [260, 325, 70, 95], {
     kind: 'board',
     thicknessMm: 1.6,
@@ -62,6 +64,8 @@ function addEquipment(demo: DemoBuilder): void {
   add('A11', 'Crimp sampler', [325, 20, 90, 68], { kind: 'device' });
   add('A12', 'Cavity sampler', [325, 92, 90, 66], { kind: 'device' });
   add('A13', 'Signal sampler', [325, 162, 90, 66], { kind: 'device' });
+  add('A15', 'Load sampler', [325, 532, 90, 66], { kind: 'device' });
+  add('A16', 'Motor sampler', [325, 602, 90, 66], { kind: 'device' });
   add('A14', 'Panel mate', [345, 250, 70, 60], { kind: 'device' });
 }
 
@@ -133,7 +137,8 @@ function addMountingFaults(demo: DemoBuilder): void {
 /** Gives every object the text of its faults, after all commands that go by the names of the wires. */
 function labelFaults(demo: DemoBuilder): void {
   const texts = new Map<string, string[]>();
-  for (const { rule, at } of FAULTS) texts.set(at, [...(texts.get(at) ?? []), faultText(rule)]);
+  for (const { rule, at, also = [] } of FAULTS)
+    for (const place of [at, ...also]) texts.set(place, [...(texts.get(place) ?? []), faultText(rule)]);
   for (const [designator, lines] of texts) {
     const note = lines.join(' ');
     if (/^W\d/.test(designator))
