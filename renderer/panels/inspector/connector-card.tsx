@@ -11,6 +11,7 @@ import { useAllParts } from '../shelf/use-all-parts';
 import { Accessories } from './accessories';
 import { CavityTable } from './cavity-table';
 import { DesignatorField, NodeField, attempt, orNull } from './fields';
+import { FootprintFields } from './footprint-fields';
 import { MatedWith } from './mated-with';
 import { PartButton } from './part-button';
 import { PartFacts } from './part-facts';
@@ -134,6 +135,7 @@ export function ConnectorCard({ use }: { use: ConnectorUse }) {
           placeholder="none"
           commit={(serviceLoopMm) => edit({ serviceLoopMm })}
         />
+        {part?.kind === 'header' ? <FootprintFields connector={c} /> : null}
         <TextField
           label="Note"
           name="note"

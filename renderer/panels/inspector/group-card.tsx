@@ -40,6 +40,16 @@ export function GroupCard({ group }: { group: Group }) {
             commit={(layMm) => edit({ layMm })}
           />
         ) : null}
+        {twisted || shielded ? (
+          <LengthField
+            label="Open ends"
+            name="exposedMm"
+            valueMm={group.exposedMm}
+            allow="not-negative"
+            hint="longest stretch untwisted or out of the shield"
+            commit={(exposedMm) => edit({ exposedMm })}
+          />
+        ) : null}
         {shielded ? (
           <ChoiceField
             label="Shield ends"

@@ -5,6 +5,7 @@ import { CheckField } from '../../ui/check-field';
 import { TextField } from '../../ui/text-field';
 import { attempt } from '../inspector/fields';
 import { Section } from '../inspector/section';
+import { LimitSetChoice } from './limit-set-choice';
 import { LimitTable } from './limit-table';
 import { Revisions } from './revisions';
 import { Signals } from './signals';
@@ -25,6 +26,7 @@ export function ProjectCard() {
         <Revisions />
       </Section>
       <Section title={`Limits: ${limitSet.name}, revision ${limitSet.revision}`} open={false}>
+        <LimitSetChoice />
         <LimitTable />
         <CheckField
           label="Regulated use: safety findings need two approvers"
