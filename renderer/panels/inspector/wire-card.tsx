@@ -16,6 +16,7 @@ import { lengthWorking } from './length-working';
 import { PartButton } from './part-button';
 import { PartFacts } from './part-facts';
 import { RefLink } from './ref-link';
+import { RouteField } from './route-field';
 import { CardHead, Section } from './section';
 import { WireEndSection } from './wire-end';
 
@@ -67,6 +68,7 @@ export function WireCard({ wire }: { wire: ResolvedWire }) {
             <span className="second">{length.kind === 'unknown' ? '' : length.kind}</span>
           </span>
         </div>
+        <RouteField wire={wire} />
         <LengthField
           label="Typed length"
           name="lengthMm"

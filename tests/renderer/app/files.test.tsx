@@ -9,6 +9,7 @@ import { exportTable } from '../../../renderer/app/files/export-table';
 import { mayReplace, openFile } from '../../../renderer/app/files/open';
 import { takeOpened } from '../../../renderer/app/files/opened';
 import { save, saveAs } from '../../../renderer/app/files/save';
+import { hostStore } from '../../../renderer/app/host';
 import { appStore, isDirty } from '../../../renderer/app/store';
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { fakeHost, freshWindow, openWindow, project } from '../window';
@@ -194,6 +195,30 @@ describe('opening', () => {
     await expect
       .element(screen.getByRole('log'))
       .toHaveTextContent('b.latchwork was not opened, and was not changed.');
+  });
+});
+
+describe('a host with dialogs of its own', () => {
+  it('is asked for the place, and answers what became of it', async () => {
+    const text = serialiseProject(tiny((t) => void (t.project.titleBlock.title = 'Chosen')));
+    const { asked } = host({
+      'project:open-dialog': async () => ({
+        status: 'opened',
+        token: 't',
+        name: 'c.latchwork',
+        text,
+        revision: 'r',
+      }),
+      'project:save-as': async () => ({ status: 'cancelled' }),
+    });
+    hostStore.setState({ info: { ...hostStore.getState().info!, dialogs: 'native' } });
+    await openFile();
+    expect(project().titleBlock.title).toBe('Chosen');
+    expect(await saveAs()).toBe(false);
+    expect(asked.find((a) => a.channel === 'project:save-as')?.request).toMatchObject({
+      name: null,
+      suggestedName: 'c.latchwork',
+    });
   });
 });
 

@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { render } from 'vitest-browser-react';
 import { userEvent } from 'vitest/browser';
 import { parse } from 'csv-parse/browser/esm/sync';
 import { appStore } from '../../../renderer/app/store';
+import { DataGrid } from '../../../renderer/ui/grid/data-grid';
 import { gridRows } from '../../../renderer/ui/grid/grid-rows';
 import type { Table } from '@latchwork/core/exports/table';
 import { freshWindow, idOf, openWindow } from '../window';
@@ -41,6 +43,22 @@ describe('rows', () => {
   it('are filtered by any of their cells', () => {
     expect(gridRows(table, '12', null).map((r) => r.cells['name'])).toEqual(['W1']);
   });
+});
+
+it('a grid of ten thousand rows draws only those in view, and reaches the last by keyboard', async () => {
+  const rows = Array.from({ length: 10_000 }, (_, i) => ({ name: `W${i + 1}`, mm: i }));
+  const long: Table = { ...table, rows, objects: rows.map(() => []) };
+  const screen = await render(
+    <div style={{ height: 400, display: 'flex' }}>
+      <DataGrid table={long} />
+    </div>,
+  );
+  const grid = screen.getByRole('grid');
+  await expect.element(grid).toHaveAttribute('aria-rowcount', '10001');
+  expect(grid.getByRole('row').elements().length).toBeLessThan(60);
+  (grid.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Control>}{End}{/Control}');
+  await expect.element(grid.getByText('W10000')).toBeVisible();
 });
 
 describe('the connection table', () => {

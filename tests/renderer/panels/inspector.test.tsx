@@ -35,6 +35,14 @@ describe('a wire', () => {
     expect(working.textContent).toContain('Result308 mm');
   });
 
+  it('is kept on its way, and let go again', async () => {
+    const card = await inspect('W1');
+    await userEvent.click(card.getByRole('button', { name: 'Keep it on this way' }));
+    expect(wire('W1').path).toEqual([idOf('S1')]);
+    await userEvent.click(card.getByRole('button', { name: /shortest way/ }));
+    expect(wire('W1').path).toBeUndefined();
+  });
+
   it('changes its colour', async () => {
     const card = await inspect('W1');
     await userEvent.click(card.getByRole('button', { name: /^Colour: RD/ }));
