@@ -1,4 +1,5 @@
 import { AEROSPACE_ELECTRICAL_LIMITS } from './electrical';
+import { AEROSPACE_HANDLING_LIMITS } from './handling';
 import { limitSetOf } from './limit-ids';
 
 const practice = (value: number, source = 'common practice') => ({ value, source, verified: false });
@@ -41,10 +42,11 @@ export const AEROSPACE_LIMITS = limitSetOf({
     'untwist-max': space('table 11-2: ordinary circuits', 100),
     'untwist-max-quiet': space('table 11-2: sensitive circuits', 20),
     ...AEROSPACE_ELECTRICAL_LIMITS,
+    ...AEROSPACE_HANDLING_LIMITS,
   },
   tables: {
     ampacity: 'ac-43-13-table-11-9',
     'material-group': 'IIIa',
-    'pull-force': 'contact-size-20',
+    'pull-force': 'nasa-8739-4',
   },
 });
