@@ -1,6 +1,6 @@
 import { byId } from '../base/by-id';
 import type { Connector, Contact, Mate, CavityEntry } from '../model/connector';
-import type { Signal } from '../model/electrical';
+import type { Fuse, Signal } from '../model/electrical';
 import type { Equipment } from '../model/equipment';
 import type { WireSealPart } from '../model/parts/accessories';
 import type { ContactPart } from '../model/parts/contact';
@@ -11,7 +11,6 @@ import type { Covering, Node, Segment, Tie } from '../model/topology';
 import type { Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { MateMap } from './mate-map';
 import type { Route, Router } from './route';
-import type { Supply } from './supplies';
 import type { WireLength } from './wire-length';
 
 /** A connector with what it refers to. `part` is absent when the record is not that of a mating half. */
@@ -138,6 +137,26 @@ export interface SegmentUse {
   readonly coverings: readonly CoveringUse[];
   /** Along the segment. */
   readonly ties: readonly TieUse[];
+}
+
+/**
+ * Signals whose currents meet: all that return on one signal, with their return; or one signal that states no return, by
+ * itself. It holds everything that their circuit is read from, so a supply that keeps its identity has the same solution.
+ */
+export interface Supply {
+  /** Id of the return signal, or of the signal that stands alone. */
+  readonly key: string;
+  readonly feeds: readonly Signal[];
+  readonly returnSignal: Signal | undefined;
+  readonly nets: readonly Net[];
+  /** Wires of the nets, each once. */
+  readonly wires: readonly ResolvedWire[];
+  /** Connectors that the nets touch, with all their cavities. */
+  readonly uses: readonly ConnectorUse[];
+  readonly mates: readonly ResolvedMate[];
+  readonly fuses: readonly Fuse[];
+  /** Records of the fuses and splices. */
+  readonly parts: readonly Part[];
 }
 
 /**

@@ -2,29 +2,8 @@ import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import { reuse, reuseList } from '../base/same-fields';
 import type { Fuse, Signal } from '../model/electrical';
-import type { Part } from '../model/parts/part';
 import type { Project } from '../model/project';
-import type { ConnectorUse, Net, ResolvedMate, ResolvedWire } from './harness';
-
-/**
- * Signals whose currents meet: all that return on one signal, with their return; or one signal that states no return, by
- * itself. It holds everything that their circuit is read from, so a supply that keeps its identity has the same solution.
- */
-export interface Supply {
-  /** Id of the return signal, or of the signal that stands alone. */
-  readonly key: string;
-  readonly feeds: readonly Signal[];
-  readonly returnSignal: Signal | undefined;
-  readonly nets: readonly Net[];
-  /** Wires of the nets, each once. */
-  readonly wires: readonly ResolvedWire[];
-  /** Connectors that the nets touch, with all their cavities. */
-  readonly uses: readonly ConnectorUse[];
-  readonly mates: readonly ResolvedMate[];
-  readonly fuses: readonly Fuse[];
-  /** Records of the fuses and splices. */
-  readonly parts: readonly Part[];
-}
+import type { ConnectorUse, Net, ResolvedMate, ResolvedWire, Supply } from './harness';
 
 export interface SupplyInputs {
   readonly project: Project;

@@ -5,8 +5,7 @@ import { solveNetwork } from '../calc/network/solve-network';
 import type { Signal } from '../model/electrical';
 import type { LimitSet } from '../model/limit-set';
 import { circuitOfNet, type NetCircuit } from './circuit-of-net';
-import type { Net, ResolvedMate, ResolvedWire } from './harness';
-import type { Supply } from './supplies';
+import type { Net, ResolvedMate, ResolvedWire, Supply } from './harness';
 import { limitValue, wireAmpacity } from './wire-ampacity';
 
 export interface SolvedSupply {

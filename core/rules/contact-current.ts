@@ -6,6 +6,7 @@ import { tiny } from '../model/tiny';
 import type { Evidence, Need, ObjectRef } from './finding';
 import { cavityName, cavityRef, partSource, wireRef } from './refs';
 import type { Rule } from './rule';
+import { sup } from './shared/example-signals';
 import { contactAllowance, type Bound } from './shared/contact-allowance';
 import { limitFact } from './shared/evidence';
 import { currentThrough, wiredCavities } from './shared/loaded-cavities';
@@ -91,12 +92,12 @@ export const contactCurrent: Rule<'supply'> = {
       { name: '1 A through contacts for 5 A', project: tiny() },
       {
         name: 'exactly the rating with its margin',
-        project: tiny((t) => void (t.project.signals[0]!.currentA = 4)),
+        project: tiny((t) => void (sup(t).currentA = 4)),
       },
       {
         name: 'a current too small to ask about, and no rating',
         project: tiny((t) => {
-          t.project.signals[0]!.currentA = 0.05;
+          sup(t).currentA = 0.05;
           for (const p of t.project.parts)
             if (p.kind === 'housing' || p.kind === 'header') delete p.currentRatings;
         }),
@@ -105,7 +106,7 @@ export const contactCurrent: Rule<'supply'> = {
     bad: [
       {
         name: '4.5 A through contacts for 5 A with a margin of 0.8',
-        project: tiny((t) => void (t.project.signals[0]!.currentA = 4.5)),
+        project: tiny((t) => void (sup(t).currentA = 4.5)),
         expect: ['X1:1', 'X1:2', 'X2:1', 'X2:2'],
       },
       {
@@ -168,12 +169,11 @@ function hotSpot(
   });
   if (!heated.ok) return undefined;
   const { temperatureC, working } = heated.value;
-  const weakest = parts
-    .filter((p) => p.temperatureMaxC !== undefined)
-    .reduce<Part | undefined>((a, b) => (!a || b.temperatureMaxC! < a.temperatureMaxC! ? b : a), undefined);
-  if (!weakest || temperatureC <= weakest.temperatureMaxC!) return undefined;
+  const standsC = Math.min(...parts.flatMap((p) => p.temperatureMaxC ?? []));
+  const weakest = parts.find((p) => p.temperatureMaxC === standsC);
+  if (!weakest || temperatureC <= standsC) return undefined;
   return {
-    reason: `the contact reaches about ${Math.round(temperatureC)} degC (estimate), ${weakest.partNumber} stands ${weakest.temperatureMaxC} degC`,
+    reason: `the contact reaches about ${Math.round(temperatureC)} degC (estimate), ${weakest.partNumber} stands ${standsC} degC`,
     evidence: [
       {
         label: 'contact temperature',
@@ -185,7 +185,7 @@ function hotSpot(
       ...limitFact('air around the contact', ambient, set),
       {
         label: `temperature limit of ${weakest.partNumber}`,
-        value: weakest.temperatureMaxC!,
+        value: standsC,
         unit: 'degC',
         source: partSource(weakest),
       },

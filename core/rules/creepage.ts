@@ -11,6 +11,7 @@ import { tiny, type TinyDraft } from '../model/tiny';
 import type { Evidence, Need } from './finding';
 import { connectorRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { rtn, sup } from './shared/example-signals';
 import { fact, limitFact, partFact, partNeed } from './shared/evidence';
 import { pointVoltages } from './shared/point-voltages';
 import { figures3, limitsOf } from './shared/supply-words';
@@ -63,7 +64,7 @@ export const creepage: Rule<'project'> = {
         name: 'plus and minus 170 V side by side',
         project: tiny((t) => {
           high(t, 170, 2);
-          t.project.signals[1]!.voltageV = -170;
+          rtn(t).voltageV = -170;
         }),
         expect: ['X1', 'X2', 'X3', 'X4'],
       },
@@ -71,7 +72,7 @@ export const creepage: Rule<'project'> = {
     unknown: [
       {
         name: 'the bodies state no creepage',
-        project: tiny((t) => void (t.project.signals[0]!.voltageV = 230)),
+        project: tiny((t) => void (sup(t).voltageV = 230)),
         expect: ['X1', 'X2', 'X3', 'X4'],
       },
       {
@@ -87,7 +88,7 @@ export const creepage: Rule<'project'> = {
 };
 
 function high(t: TinyDraft, voltageV: number, creepageMm: number): void {
-  t.project.signals[0]!.voltageV = voltageV;
+  sup(t).voltageV = voltageV;
   for (const p of t.project.parts) if (p.kind === 'housing' || p.kind === 'header') p.creepageMm = creepageMm;
 }
 

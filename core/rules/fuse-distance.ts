@@ -1,5 +1,6 @@
 import { tiny } from '../model/tiny';
 import type { Rule } from './rule';
+import { sup } from './shared/example-signals';
 import { addFuse } from './shared/example-fuse';
 import { fact, limitFact } from './shared/evidence';
 import { fuseWays } from './shared/fuse-ways';
@@ -49,7 +50,7 @@ export const fuseDistance: Rule<'supply'> = {
         name: 'a fuse far away, and a source that limits itself',
         project: tiny((t) => {
           addFuse(t, 2, 250);
-          t.project.signals[0]!.sourceLimitA = 3;
+          sup(t).sourceLimitA = 3;
         }),
       },
     ],

@@ -1,6 +1,5 @@
 import { fuseAgainstWires } from '../calc/fuse-against-wires';
-import type { ResolvedWire } from '../derive/harness';
-import type { Supply } from '../derive/supplies';
+import type { ResolvedWire, Supply } from '../derive/harness';
 import { supplyCurrents } from '../derive/supply-currents';
 import { wireAmpacity } from '../derive/wire-ampacity';
 import type { Signal } from '../model/electrical';
@@ -8,6 +7,7 @@ import { tiny } from '../model/tiny';
 import type { Evidence, Need } from './finding';
 import { wireRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { addFuse } from './shared/example-fuse';
 import { fact, limitFact } from './shared/evidence';
 import { fuseWays, wayNeeds, wiresBeforeFuses, type FuseWay } from './shared/fuse-ways';
@@ -59,14 +59,14 @@ export const fuseProtectsWire: Rule<'supply'> = {
       { name: 'a fuse too small for its load', project: tiny((t) => void addFuse(t, 1)), expect: ['F1'] },
       {
         name: 'a source that limits too high',
-        project: tiny((t) => void (t.project.signals[0]!.sourceLimitA = 10)),
+        project: tiny((t) => void (sup(t).sourceLimitA = 10)),
         expect: ['SUP'],
       },
     ],
     unknown: [
       {
         name: 'neither a fuse nor a limit of the source',
-        project: tiny((t) => void delete t.project.signals[0]!.sourceLimitA),
+        project: tiny((t) => void delete sup(t).sourceLimitA),
         expect: ['SUP'],
       },
       {
@@ -78,7 +78,7 @@ export const fuseProtectsWire: Rule<'supply'> = {
         name: 'nobody knows from which end the fuse is fed',
         project: tiny((t) => {
           addFuse(t, 2);
-          delete t.project.signals[0]!.source;
+          delete sup(t).source;
         }),
         expect: ['F1'],
       },
@@ -137,7 +137,7 @@ function ofFuse(way: FuseWay, supply: Supply, report: Report, context: RuleConte
     exceeds(answer.loadWithMarginA, ratedA)
   )
     return fail(
-      `${ratedA} A is less than the load of ${figures3(current!.currentA)} A with its margin, ${figures3(answer.loadWithMarginA)} A`,
+      `${ratedA} A is less than the load of ${figures3(current?.currentA ?? 0)} A with its margin, ${figures3(answer.loadWithMarginA)} A`,
       [],
       'major',
     );

@@ -1,10 +1,11 @@
 import { inrush as pulse } from '../calc/inrush';
-import type { Supply } from '../derive/supplies';
+import type { Supply } from '../derive/harness';
 import type { Signal } from '../model/electrical';
 import { tiny, type TinyDraft } from '../model/tiny';
 import type { Evidence, Need, ObjectRef } from './finding';
 import { cavityName, cavityRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { contactAllowance } from './shared/contact-allowance';
 import { limitFact, partNeed } from './shared/evidence';
 import { addFuse } from './shared/example-fuse';
@@ -69,7 +70,7 @@ export const inrush: Rule<'supply'> = {
         name: 'a peak whose duration nobody states, through a fuse',
         project: tiny((t) => {
           addFuse(t, 2);
-          t.project.signals[0]!.peakCurrentA = 6;
+          sup(t).peakCurrentA = 6;
         }),
         expect: ['SUP'],
       },
@@ -94,7 +95,7 @@ export const inrush: Rule<'supply'> = {
 };
 
 function peak(t: TinyDraft, peakA: number, peakS: number): void {
-  Object.assign(t.project.signals[0]!, { peakCurrentA: peakA, peakS });
+  Object.assign(sup(t), { peakCurrentA: peakA, peakS });
 }
 
 function judge(signal: Signal, peakA: number, supply: Supply, report: Report, context: RuleContext): void {

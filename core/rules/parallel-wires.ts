@@ -1,11 +1,11 @@
-import type { ResolvedEnd, ResolvedWire } from '../derive/harness';
-import type { Supply } from '../derive/supplies';
+import type { ResolvedEnd, ResolvedWire, Supply } from '../derive/harness';
 import { supplyCurrents, type SupplyCurrents } from '../derive/supply-currents';
 import { wireAmpacity } from '../derive/wire-ampacity';
 import { tiny, type TinyDraft } from '../model/tiny';
 import type { Evidence, Need } from './finding';
 import { partSource, wireRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { fact, limitFact } from './shared/evidence';
 import { addParallel } from './shared/example-parallel';
 import { metalAreaMm2, metalAreaNeed } from './shared/metal-area';
@@ -43,7 +43,7 @@ export const parallelWires: Rule<'supply'> = {
         name: 'two unlike wires for next to no current',
         project: tiny((t) => {
           unlike(t);
-          t.project.signals[0]!.currentA = 0.01;
+          sup(t).currentA = 0.01;
         }),
       },
     ],
@@ -61,7 +61,7 @@ export const parallelWires: Rule<'supply'> = {
         name: 'more than two such wires carry unevenly',
         project: tiny((t) => {
           addParallel(t);
-          t.project.signals[0]!.currentA = 5;
+          sup(t).currentA = 5;
         }),
         expect: ['W1'],
       },

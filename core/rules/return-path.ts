@@ -1,9 +1,9 @@
-import type { ConnectorUse, ResolvedWire } from '../derive/harness';
-import type { Supply } from '../derive/supplies';
+import type { ConnectorUse, ResolvedWire, Supply } from '../derive/harness';
 import { tiny } from '../model/tiny';
 import type { Evidence, ObjectRef } from './finding';
 import { connectorRef, partSource, wireRef } from './refs';
 import type { Report, Rule } from './rule';
+import { sup } from './shared/example-signals';
 import { metalAreaMm2, metalAreaNeed } from './shared/metal-area';
 import { powerFeeds, signalNeed, signalRef, wiresOfSignal } from './shared/supply-words';
 
@@ -55,8 +55,8 @@ export const returnPath: Rule<'supply'> = {
       {
         name: 'no power signal',
         project: tiny((t) => {
-          t.project.signals[0]!.class = 'signal';
-          delete t.project.signals[0]!.returnsOn;
+          sup(t).class = 'signal';
+          delete sup(t).returnsOn;
         }),
       },
     ],
@@ -81,7 +81,7 @@ export const returnPath: Rule<'supply'> = {
     unknown: [
       {
         name: 'nobody says on which signal it returns',
-        project: tiny((t) => void delete t.project.signals[0]!.returnsOn),
+        project: tiny((t) => void delete sup(t).returnsOn),
         expect: ['SUP'],
       },
       {

@@ -6,8 +6,8 @@ import type {
   ResolvedMate,
   ResolvedWire,
   SegmentUse,
+  Supply,
 } from '../derive/harness';
-import type { Supply } from '../derive/supplies';
 import type { LimitSet, Limit } from '../model/limit-set';
 import type { LimitId, TableId } from '../model/limit-sets/limit-ids';
 import type { Part } from '../model/parts/part';

@@ -1,7 +1,6 @@
 import { shortCircuit as adiabatic } from '../calc/short-circuit';
-import type { ResolvedWire } from '../derive/harness';
+import type { ResolvedWire, Supply } from '../derive/harness';
 import type { Limit } from '../model/limit-set';
-import type { Supply } from '../derive/supplies';
 import { tiny } from '../model/tiny';
 import type { Evidence, Need } from './finding';
 import { partSource, wireRef } from './refs';

@@ -4,6 +4,7 @@ import type { Limit } from '../model/limit-set';
 import { tiny, type TinyDraft } from '../model/tiny';
 import type { Evidence } from './finding';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { limitFact } from './shared/evidence';
 import {
   circuitNeeds,
@@ -72,12 +73,12 @@ export const voltageDrop: Rule<'supply'> = {
     unknown: [
       {
         name: 'no current stated',
-        project: tiny((t) => void delete t.project.signals[0]!.currentA),
+        project: tiny((t) => void delete sup(t).currentA),
         expect: ['SUP'],
       },
       {
         name: 'no source stated',
-        project: tiny((t) => void delete t.project.signals[0]!.source),
+        project: tiny((t) => void delete sup(t).source),
         expect: ['SUP'],
       },
       {
@@ -111,8 +112,8 @@ function judge(
   const source = solution.sources.find((s) => s.id === `source ${signal.id}`);
   const loads = solution.loads.filter((l) => l.id.startsWith(`load ${signal.id} `));
   const voltageV = Math.abs(source?.voltageV ?? 0);
-  if (voltageV === 0 || loads.length === 0) return;
-  const leastV = Math.min(...loads.map((l) => l.voltageV * Math.sign(source!.voltageV)));
+  if (!source || voltageV === 0 || loads.length === 0) return;
+  const leastV = Math.min(...loads.map((l) => l.voltageV * Math.sign(source.voltageV)));
   const dropV = voltageV - leastV;
   const totalA = solution.loads.reduce((sum, l) => sum + Math.abs(l.currentA), 0);
   const extraV = (circuit.notCounted.length * totalA * assumed.value) / 1000;

@@ -1,10 +1,11 @@
-import type { Supply } from '../derive/supplies';
+import type { Supply } from '../derive/harness';
 import type { Signal } from '../model/electrical';
 import type { Part } from '../model/parts/part';
 import { tiny } from '../model/tiny';
 import type { Need } from './finding';
 import { partRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { limitFact, partFact, partNeed } from './shared/evidence';
 import { fusePart, limitsOf, signalFact, signalNeed, signalRef, wiresOfSignal } from './shared/supply-words';
 
@@ -40,7 +41,7 @@ export const voltageRating: Rule<'supply'> = {
       { name: '12 V on parts for 250 V', project: tiny() },
       {
         name: 'exactly the rating',
-        project: tiny((t) => void (t.project.signals[0]!.voltageV = 250)),
+        project: tiny((t) => void (sup(t).voltageV = 250)),
       },
       {
         name: 'a low voltage on parts that state none',
@@ -52,25 +53,25 @@ export const voltageRating: Rule<'supply'> = {
     bad: [
       {
         name: '325 V on parts for 250 and 300 V',
-        project: tiny((t) => void (t.project.signals[0]!.voltageV = 325)),
+        project: tiny((t) => void (sup(t).voltageV = 325)),
         expect: ['SUP'],
       },
       {
         name: 'negative, and as high',
-        project: tiny((t) => void (t.project.signals[0]!.voltageV = -325)),
+        project: tiny((t) => void (sup(t).voltageV = -325)),
         expect: ['SUP'],
       },
     ],
     unknown: [
       {
         name: 'no voltage stated for a power signal',
-        project: tiny((t) => void delete t.project.signals[0]!.voltageV),
+        project: tiny((t) => void delete sup(t).voltageV),
         expect: ['SUP'],
       },
       {
         name: '60 V on a header that states no rating',
         project: tiny((t) => {
-          t.project.signals[0]!.voltageV = 60;
+          sup(t).voltageV = 60;
           delete t.part('header', 'HEADER').voltageMaxV;
         }),
         expect: ['SUP'],

@@ -1,10 +1,10 @@
-import type { ResolvedWire } from '../derive/harness';
-import type { Supply } from '../derive/supplies';
+import type { ResolvedWire, Supply } from '../derive/harness';
 import { statedCurrent, supplyCurrents } from '../derive/supply-currents';
 import { wireAmpacity } from '../derive/wire-ampacity';
 import { tiny } from '../model/tiny';
 import { wireRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
+import { sup } from './shared/example-signals';
 import { limitFact } from './shared/evidence';
 import {
   currentFact,
@@ -74,7 +74,7 @@ export const wireCurrent: Rule<'supply'> = {
       { name: '1 A in 22 AWG', project: tiny() },
       {
         name: 'exactly what the table allows',
-        project: tiny((t) => void (t.project.signals[0]!.currentA = 3)),
+        project: tiny((t) => void (sup(t).currentA = 3)),
       },
       {
         name: 'a size that the table lacks, well below the limit on current density',
@@ -94,7 +94,7 @@ export const wireCurrent: Rule<'supply'> = {
     bad: [
       {
         name: '4 A out and back in 22 AWG',
-        project: tiny((t) => void (t.project.signals[0]!.currentA = 4)),
+        project: tiny((t) => void (sup(t).currentA = 4)),
         expect: ['W1', 'W2'],
       },
       {
@@ -107,8 +107,8 @@ export const wireCurrent: Rule<'supply'> = {
       {
         name: 'no source is named, so the stated current is taken whole',
         project: tiny((t) => {
-          delete t.project.signals[0]!.source;
-          t.project.signals[0]!.currentA = 4;
+          delete sup(t).source;
+          sup(t).currentA = 4;
         }),
         expect: ['W1', 'W2'],
       },
@@ -116,7 +116,7 @@ export const wireCurrent: Rule<'supply'> = {
     unknown: [
       {
         name: 'no current stated for a power signal',
-        project: tiny((t) => void delete t.project.signals[0]!.currentA),
+        project: tiny((t) => void delete sup(t).currentA),
         expect: ['SUP'],
       },
       {
@@ -148,11 +148,12 @@ function askForCurrents(supply: Supply, report: Report): void {
 }
 
 function cannotTell(wires: readonly ResolvedWire[], report: Report, { limitSet }: RuleContext): void {
-  const may = wireAmpacity(wires[0]!, limitSet);
-  if (may.ok) return;
+  const first = wires[0];
+  const may = first && wireAmpacity(first, limitSet);
+  if (!may || may.ok) return;
   report.cannotVerify({
     at: wires.map(wireRef),
     data: { wires: wires.map((w) => w.wire.designator).join(', ') },
-    needs: ampacityNeeds(wires[0]!, may.problem, limitSet),
+    needs: ampacityNeeds(first, may.problem, limitSet),
   });
 }

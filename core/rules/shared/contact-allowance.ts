@@ -1,7 +1,6 @@
 import { contactDerating } from '../../calc/contact-derating';
 import { contactRating } from '../../calc/contact-rating';
-import type { CavityUse, ConnectorUse } from '../../derive/harness';
-import type { Supply } from '../../derive/supplies';
+import type { CavityUse, ConnectorUse, Supply } from '../../derive/harness';
 import { limitValue } from '../../derive/wire-ampacity';
 import type { LimitSet } from '../../model/limit-set';
 import type { MatingHalf, Part } from '../../model/parts/part';
@@ -68,8 +67,13 @@ export function contactAllowance(
   const half = (part: MatingHalf): void => {
     const ratings = part.currentRatings ?? [];
     const found = contactRating(ratings, loadedWays, areaMm2);
-    if (found) bounds.push(boundOf(part, found.currentA, found.rating, loadedWays, set));
-    else if (ratings.length === 0) needs.push(partNeed(part, 'currentRatings', 'current rating'));
+    if (found) {
+      bounds.push(boundOf(part, found.currentA, found.rating, loadedWays, set));
+      // Without its limit the rating cannot be brought from its own ambient to a hotter one.
+      const hotter = (limitValue(set, 'ambient-temperature') ?? 0) > (found.rating.ambientC ?? Infinity);
+      if (hotter && part.temperatureMaxC === undefined)
+        needs.push(partNeed(part, 'temperatureMaxC', 'temperature rating'));
+    } else if (ratings.length === 0) needs.push(partNeed(part, 'currentRatings', 'current rating'));
     else if (bare) needs.push(metalAreaNeed(bare.wire));
     else
       needs.push(
@@ -135,13 +139,14 @@ function boundOf(
   ];
   const ambientC = limitValue(set, 'ambient-temperature');
   const { temperatureMaxC: limitC } = part;
-  const isHotter = ambientC !== undefined && rating.ambientC !== undefined && ambientC > rating.ambientC;
-  if (!isHotter || limitC === undefined || limitC <= rating.ambientC!)
+  const knownAtC = rating.ambientC;
+  if (ambientC === undefined || knownAtC === undefined || ambientC <= knownAtC || limitC === undefined)
     return { part, ratedA, currentA: ratedA, evidence };
+  if (limitC <= knownAtC) return { part, ratedA, currentA: 0, evidence };
   const derated = contactDerating.run({
     limitC,
     knownA: ratedA,
-    knownAtC: rating.ambientC!,
+    knownAtC,
     ambientC,
     exponent: 2,
     curveFactor: 1,

@@ -4,6 +4,7 @@ import { must } from '../../base/assert-never';
 import type { FusePart } from '../../model/parts/accessories';
 import type { z } from 'zod';
 import type { TinyDraft } from '../../model/tiny';
+import { sup } from './example-signals';
 
 type Part = Draft<z.infer<typeof FusePart>>;
 
@@ -31,7 +32,7 @@ export function addFuse(t: TinyDraft, ratedA: number, fromSourceMm = 100) {
   };
   t.project.parts.push(part);
   t.project.fuses.push(fuse);
-  delete must(t.project.signals[0], 'signal SUP').sourceLimitA;
+  delete sup(t).sourceLimitA;
   return {
     fuse: must(t.project.fuses.at(-1), 'fuse'),
     part: t.part('fuse', 'FUSE'),

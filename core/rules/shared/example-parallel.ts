@@ -1,12 +1,13 @@
 import { must } from '../../base/assert-never';
 import type { TinyDraft } from '../../model/tiny';
+import { sup } from './example-signals';
 
 /** A second wire W3 for SUP beside W1, over the third ways, which both devices declare SUP. */
 export function addParallel(t: TinyDraft): void {
-  const sup = must(t.project.signals[0], 'signal SUP').id;
+  const signal = sup(t).id;
   for (const d of ['X1', 'X2'])
     t.connector(d).cavities = t.connector(d).cavities.filter((c) => c.cavity !== '3');
-  for (const d of ['X3', 'X4']) t.connector(d).cavities.push({ cavity: '3', signal: sup });
+  for (const d of ['X3', 'X4']) t.connector(d).cavities.push({ cavity: '3', signal });
   const first = t.wire('W1');
   const contacts = (['C-SOCKET', 'C-PIN'] as const).map((n) => ({
     id: t.newId(),

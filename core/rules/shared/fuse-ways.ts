@@ -1,7 +1,6 @@
 import { wiresBehindFuse, type BehindFuse } from '../../derive/behind-fuse';
 import { memoByIdentity } from '../../base/memo-by-identity';
-import type { ResolvedWire } from '../../derive/harness';
-import type { Supply } from '../../derive/supplies';
+import type { ResolvedWire, Supply } from '../../derive/harness';
 import type { Fuse, Signal } from '../../model/electrical';
 import type { Need } from '../finding';
 import { signalNeed } from './supply-words';

@@ -1,5 +1,4 @@
-import type { CavityUse, ConnectorUse, Net, ResolvedMate } from '../../derive/harness';
-import type { Supply } from '../../derive/supplies';
+import type { CavityUse, ConnectorUse, Net, ResolvedMate, Supply } from '../../derive/harness';
 import type { KnownCurrent, SupplyCurrents } from '../../derive/supply-currents';
 
 /** A cavity in which wires of the supply end, and the net it belongs to. */

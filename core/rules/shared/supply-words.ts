@@ -1,6 +1,5 @@
 import type { CalcProblem } from '../../calc/calc-problem';
-import type { ResolvedWire } from '../../derive/harness';
-import type { Supply } from '../../derive/supplies';
+import type { ResolvedWire, Supply } from '../../derive/harness';
 import type { KnownCurrent, SolvedSupply } from '../../derive/supply-currents';
 import type { Fuse, Signal } from '../../model/electrical';
 import { partOfKind } from '../../model/parts/part';
