@@ -9,6 +9,7 @@ import { countingIds } from '@latchwork/core/model/ids';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { checkHarness } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 describe.each(LIMIT_SETS.map((set) => [set.name, set] as const))('the shipped set %s', (_name, set) => {
@@ -44,6 +45,16 @@ describe.each(LIMIT_SETS.map((set) => [set.name, set] as const))('the shipped se
 
 it('documents every limit in a sentence', () => {
   for (const { about } of Object.values(LIMIT_IDS)) expect(about).toMatch(/^[A-Z].*\.$/);
+});
+
+it('has no limit that no rule asks for', () => {
+  const texts = ['rules', 'rules/shared', 'derive'].flatMap((name) => {
+    const folder = new URL(`../../../../core/${name}/`, import.meta.url);
+    const files = readdirSync(folder).filter((f) => f.endsWith('.ts'));
+    return files.map((f) => readFileSync(new URL(f, folder), 'utf8'));
+  });
+  const ids = [...Object.keys(LIMIT_IDS), ...Object.keys(TABLE_IDS)];
+  expect(ids.filter((id) => !texts.some((text) => text.includes(`'${id}'`)))).toEqual([]);
 });
 
 // FAA AC 43.13-1B 11-158: 12 inches, exactly 304.8 mm; NASA-STD-8739.4 table 11-2: 20 and 100 mm.
