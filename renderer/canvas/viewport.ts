@@ -32,6 +32,7 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
   let bulkDrawn: Camera | null = null;
   let topDrawn: Camera | null = null;
   let hasty = false;
+  let topVisible = false;
   let idle: ReturnType<typeof setTimeout> | undefined;
   const watchers = new Set<() => void>();
 
@@ -105,6 +106,7 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
     /** Hands over the canvases; returns how to take them back. */
     attach(given: Surfaces): () => void {
       surfaces = given;
+      given.topBox.style.visibility = topVisible ? 'visible' : 'hidden';
       // Whoever draws a layer, for whatever reason, draws it through the camera as it is now.
       given.bulk.on('beforeDraw.viewport', () => {
         bulkDrawn = live;
@@ -131,6 +133,7 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
     },
     drawTop: (): void => void surfaces?.top.batchDraw(),
     showTop(visible: boolean): void {
+      topVisible = visible;
       if (surfaces) surfaces.topBox.style.visibility = visible ? 'visible' : 'hidden';
     },
     bulkPen(ctx: CanvasRenderingContext2D, look: Look): Pen {

@@ -100,15 +100,21 @@ export function paintCodes(pen: Pen, wires: readonly WireItem[]): void {
   ctx.textBaseline = 'alphabetic';
   const taken = new Set<number>();
   for (const w of wires)
-    for (const m of w.mouths) {
+    w.mouths.forEach((m, end) => {
       const key = Math.round(m.x * 8) * 1e6 + Math.round(m.y * 8);
-      if (taken.has(key)) continue;
+      if (taken.has(key)) return;
       taken.add(key);
-      const words = s >= NAMES_PX_PER_MM ? `${w.wire.wire.designator} ${w.style.code}` : w.style.code;
+      const words = (
+        s >= NAMES_PX_PER_MM ? `${w.wire.wire.designator} ${w.style.code}` : w.style.code
+      ).trim();
       ctx.textAlign = m.side > 0 ? 'left' : 'right';
-      const [x, y] = [pen.x(m.x + m.side * 1.6), pen.y(m.y) - wireWidthPx(s) / 2 - 2.5];
+      // On the side that the wire turns away from.
+      const under = (end === 0 ? w.curve[7] : w.curve.at(-7)) ?? m.y;
+      const clear = wireWidthPx(s) / 2 + 2.5;
+      const x = pen.x(m.x + m.side * 1.6);
+      const y = pen.y(m.y) + (under < m.y - 0.5 ? clear + size * 0.72 : -clear);
       // A rim of paper keeps the code readable where a neighbour crosses it.
-      ctx.strokeText(words.trim(), x, y);
-      ctx.fillText(words.trim(), x, y);
-    }
+      ctx.strokeText(words, x, y);
+      ctx.fillText(words, x, y);
+    });
 }

@@ -101,18 +101,19 @@ function connector(pen: Pen, c: BoardConnector, lit: boolean): void {
     ctx.fill();
     ctx.stroke();
   }
-  // Names stay upright whichever way the connector points.
-  if (Math.cos(c.angle) < -0.01) ctx.rotate(Math.PI);
-  const middle = Math.cos(c.angle) < -0.01 ? -along / 2 : along / 2;
-  const size = clamp(4.2 * s, 9, 15);
-  ctx.font = mono(look, size, 600);
-  ctx.fillStyle = look.tokens.ink;
+  ctx.restore();
+  // Names stand upright whichever way the connector points.
+  const reach = c.alongMm / 2;
+  const [x, y] = [pen.x(c.at.x + Math.cos(c.angle) * reach), pen.y(c.at.y + Math.sin(c.angle) * reach)];
+  ctx.font = mono(look, clamp(4.2 * s, 9, 15), 600);
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
-  const inside = record.designator.length * size * 0.62 < along;
-  if (inside) ctx.fillText(record.designator, middle, 0.5);
-  else ctx.fillText(record.designator, middle, -half - size * 0.7);
-  ctx.restore();
+  ctx.lineJoin = 'round';
+  ctx.lineWidth = 3;
+  ctx.strokeStyle = look.tokens.sheet;
+  ctx.strokeText(record.designator, x, y + 0.5);
+  ctx.fillStyle = look.tokens.ink;
+  ctx.fillText(record.designator, x, y + 0.5);
 }
 
 function splice(pen: Pen, at: Point, name: string, lit: boolean): void {
