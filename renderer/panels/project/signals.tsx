@@ -1,6 +1,7 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { compareNatural } from '@latchwork/core/base/stable-order';
 import type { Signal } from '@latchwork/core/model/electrical';
+import type { Wire } from '@latchwork/core/model/wire';
 import { appStore, useApp } from '../../app/store';
 import { Button } from '../../ui/button';
 import { ChoiceField, choicesOf } from '../../ui/choice-field';
@@ -14,7 +15,8 @@ export function Signals() {
   const wires = useApp((s) => s.history.project.wires);
   const [open, setOpen] = useState<string | null>(null);
   const sorted = [...signals].sort((a, b) => compareNatural(a.name, b.name));
-  const carrying = (id: string): string[] => wires.flatMap((w) => (w.signal === id ? [w.id] : []));
+  const carriers = useMemo(() => wiresBySignal(wires), [wires]);
+  const carrying = (id: string): readonly string[] => carriers.get(id) ?? [];
   const shown = signals.find((s) => s.id === open);
   return (
     <>
@@ -76,6 +78,17 @@ export function Signals() {
       />
     </>
   );
+}
+
+function wiresBySignal(wires: readonly Wire[]): ReadonlyMap<string, readonly string[]> {
+  const out = new Map<string, string[]>();
+  for (const { id, signal } of wires) {
+    if (signal === undefined) continue;
+    const list = out.get(signal);
+    if (list) list.push(id);
+    else out.set(signal, [id]);
+  }
+  return out;
 }
 
 const CLASSES = ['power', 'return', 'signal', 'shield', 'protective-earth'] as const;
