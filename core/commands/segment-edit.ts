@@ -18,6 +18,8 @@ export const segmentEdit = command({
       minusMm: s.minusMm.nullable(),
       via: s.via.nullable(),
       bendRadiusMm: s.bendRadiusMm.nullable(),
+      holeMm: s.holeMm.nullable(),
+      wireStyles: s.wireStyles.nullable(),
     }),
   }),
   refuse: (project, { id }) => missing(project, 'segments', [id], 'segment'),

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { Point } from '../base/point';
 import { Id } from './ids';
-import { positive } from './parts/common';
+import { notNegative, positive } from './parts/common';
+import { Corner, PanelFit } from './parts/mating-half';
 
 /** What the layout of the board provides for a header, as far as it is known. */
 export const Footprint = z.strictObject({
@@ -9,8 +10,18 @@ export const Footprint = z.strictObject({
   /** Holes for board locks and pegs. */
   lockHoleMm: positive.optional(),
   lockHolePlated: z.boolean().optional(),
+  /** Corner of the pad pattern at which pad 1 lies, the header turned as its record draws the mating face. */
+  padOneCorner: Corner.optional(),
+  /** From which side of the board the layout shows the pads. */
+  seenFrom: z.enum(['header-side', 'far-side']).optional(),
+  /** Whether the mating face of a right-angle header looks over the edge of the board. */
+  facesEdge: z.boolean().optional(),
 });
 export type Footprint = z.infer<typeof Footprint>;
+
+/** A hole in a panel as it is drawn, and the side from which the connector is put in. */
+export const CutOut = PanelFit.shape.cutOut.unwrap().extend({ insertFrom: PanelFit.shape.insertFrom });
+export type CutOut = z.infer<typeof CutOut>;
 
 /**
  * What is known of one cavity beyond the wires that end in it. A cavity in which a wire ends is wired, whatever
@@ -51,6 +62,12 @@ export const Connector = z.strictObject({
   plannedCycles: z.int().positive().optional(),
   serviceLoopMm: positive.optional(),
   footprint: Footprint.optional(),
+  /** The hole that the drawing of the panel has for it. */
+  cutOut: CutOut.optional(),
+  /** Free length on the mating axis, from the mating face of the other half to what stands in the way. */
+  mateRoomMm: notNegative.optional(),
+  /** Free gap beside the latch, as installed. */
+  latchRoomMm: notNegative.optional(),
   description: z.string().optional(),
   note: z.string().optional(),
 });

@@ -19,6 +19,10 @@ export const Segment = z.strictObject({
   via: z.array(Point).optional(),
   /** Tightest bend of this run as it is installed, to the inside of the bend; wins over the drawn one. */
   bendRadiusMm: positive.optional(),
+  /** Narrowest hole through which one end of the harness is threaded to lay this run. */
+  holeMm: positive.optional(),
+  /** Styles of wire that are approved for the place where this run lies. */
+  wireStyles: z.array(z.string().min(1)).optional(),
 });
 export type Segment = z.infer<typeof Segment>;
 

@@ -1,4 +1,5 @@
 import { ELECTRICAL_LIMITS } from './electrical';
+import { HANDLING_LIMITS } from './handling';
 import { limitSetOf } from './limit-ids';
 
 const practice = (value: number, source = 'common practice') => ({ value, source, verified: false });
@@ -48,6 +49,7 @@ export const GENERAL_LIMITS = limitSetOf({
       verified: true,
     },
     ...ELECTRICAL_LIMITS,
+    ...HANDLING_LIMITS,
   },
   tables: {
     ampacity: 'ac-43-13-table-11-9',

@@ -46,6 +46,15 @@ export const LIMIT_IDS = {
   'voltage-asked-from': { unit: 'V', about: 'Voltage from which every part must state its rating, and creepage is asked about.' },
   'pollution-degree': { unit: '', about: 'Pollution degree at the connectors: 1, 2 or 3.' },
   'overvoltage-category': { unit: '', about: 'Overvoltage category of the supplies: 1, 2, 3 or 4.' },
+  'test-matings': { unit: '', about: 'Matings that electrical test and inspection take of a connector before it is in use.' },
+  'mate-force-max': { unit: 'N', about: 'Most force to mate a connector by hand; 0: not asked for.' },
+  'cut-out-tolerance': { unit: 'mm', about: 'Most that a cut-out differs from the one that its connector is made for, plus and minus.' },
+  'spares-to-25': { unit: '', about: 'Least spare ways of a connector of up to 25 ways; 0: not asked for.' },
+  'spares-to-100': { unit: '', about: 'Least spare ways of a connector of 26 to 100 ways; 0: not asked for.' },
+  'spares-above-100': { unit: '', about: 'Least spare ways of a connector of more than 100 ways; 0: not asked for.' },
+  'labels-asked': { unit: '', about: 'Where labels are asked for: 1 at connectors, 2 at wire ends too; 0: only where others have one.' },
+  'size-area-deviation': { unit: '', about: 'Share by which a metal area may differ from that of its size before another unit is suspected.' },
+  'series-from': { unit: '', about: 'Build quantity from which offers, declarations, crimp specifications and tools are asked about; 0: never.' },
 } as const satisfies Record<string, Meaning>; // prettier-ignore
 export type LimitId = keyof typeof LIMIT_IDS;
 

@@ -36,6 +36,13 @@ export const PanelFit = z.strictObject({
 });
 export type PanelFit = z.infer<typeof PanelFit>;
 
+/** Outside of a half: across the mating axis, and along it. */
+export const BodySize = z.strictObject({
+  widthMm: positive.optional(),
+  heightMm: positive.optional(),
+  lengthMm: positive.optional(),
+});
+
 /** What a housing and a header have in common: one half of a mating pair. */
 export const matingHalfFields = {
   family: z.string().optional(),
@@ -54,8 +61,13 @@ export const matingHalfFields = {
   keying: z.string().optional(),
   latchSide: z.enum(['top', 'bottom', 'left', 'right', 'both', 'none']).optional(),
   fingerRoomMm: notNegative.optional(),
+  body: BodySize.optional(),
+  /** How far a half is drawn back until it is clear of the other. */
+  mateTravelMm: positive.optional(),
   /** Positions closed by the maker as a key: no contact can be loaded there. */
   keyPositions: z.array(z.string()).optional(),
+  /** Positions whose contacts meet before the others and part after them; an empty list says that there are none. */
+  firstMatePositions: z.array(z.string()).optional(),
   panel: PanelFit.optional(),
   voltageMaxV: positive.optional(),
   /** Along the insulation between the live metal of positions next to each other in a row. */
