@@ -43,6 +43,7 @@ export const CablePart = z.strictObject({
   drainWire: z.boolean().optional(),
   jacketColour: Colour.optional(),
   bendFactor: positive.optional(),
+  style: z.string().optional(),
   massGPerM: positive.optional(),
 });
 export type CablePart = z.infer<typeof CablePart>;
