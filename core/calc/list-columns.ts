@@ -13,6 +13,10 @@ export interface ListColumn extends FieldMeta {
 /** Names of fields that are not their own words. */
 const WORDS: Readonly<Record<string, string>> = {
   id: 'Name',
+  positive: 'Positive node',
+  negative: 'Negative node',
+  from: 'From node',
+  to: 'To node',
   ohm: 'Resistance',
   ohmPerKm: 'Resistance at 20 C',
   odMm: 'Outside diameter',

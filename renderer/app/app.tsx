@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { Calculators } from '../panels/calculators/calculators';
 import { FindingsPage } from '../panels/findings/findings-page';
 import { PartsListPage } from '../panels/parts-list-page';
 import { ShopPapersPage } from '../panels/shop-papers-page';
@@ -50,6 +51,7 @@ export function App() {
       <Palette />
       <Finder />
       <KeyboardHelp />
+      <Calculators />
       <Toasts />
     </div>
   );

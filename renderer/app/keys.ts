@@ -2,6 +2,7 @@ import { tinykeys } from 'tinykeys';
 import { dialogStore } from '../ui/dialogs';
 import { ACTIONS } from './actions/index';
 import { clipText, pasteText, rememberCopy } from './clipboard';
+import { overlayStore } from './overlays';
 import { appStore } from './store';
 
 /** Whether what is typed goes into a text. */
@@ -15,7 +16,9 @@ export function bindKeys(): () => void {
     if (!action.keys || action.byEvent) continue;
     bindings[action.keys] = (event) => {
       if (dialogStore.getState().open.length > 0 || event.defaultPrevented) return;
-      if (isTyping(event.target) && !action.whileTyping) return;
+      // Behind an overlay nothing is deleted or turned round; one may still go to another.
+      const hidden = overlayStore.getState().open !== null;
+      if ((isTyping(event.target) || hidden) && !action.whileTyping) return;
       event.preventDefault();
       if (action.enabled?.(appStore.getState()) ?? true) void action.run();
     };
@@ -26,7 +29,10 @@ export function bindKeys(): () => void {
   const stopKeys = tinykeys(window, bindings);
 
   const outside = (event: ClipboardEvent): boolean =>
-    isTyping(event.target) || event.defaultPrevented || dialogStore.getState().open.length > 0;
+    isTyping(event.target) ||
+    event.defaultPrevented ||
+    dialogStore.getState().open.length > 0 ||
+    overlayStore.getState().open !== null;
   const onCopy = (event: ClipboardEvent): void => {
     if (outside(event) || !getSelection()?.isCollapsed) return;
     const text = clipText();

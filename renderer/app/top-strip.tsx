@@ -1,5 +1,5 @@
 import type { Finding } from '@latchwork/core/rules/finding';
-import { LayoutList, Redo2, Search, Undo2 } from 'lucide-react';
+import { Calculator, LayoutList, Redo2, Search, Undo2 } from 'lucide-react';
 import { Button } from '../ui/button';
 import { MARK_WORDS, type MarkKind, SeverityMark } from '../ui/severity-mark';
 import { ActionMenu } from './action-item';
@@ -35,6 +35,13 @@ export function TopStrip() {
         onClick={() => openOverlay('palette')}
       >
         <LayoutList size={15} aria-hidden />
+      </Button>
+      <Button
+        look="icon"
+        aria-label={`Calculators (${keysText('$mod+Shift+KeyK')})`}
+        onClick={() => openOverlay('calculators')}
+      >
+        <Calculator size={15} aria-hidden />
       </Button>
       <FileState />
     </header>

@@ -47,6 +47,14 @@ export const VIEW_ACTIONS: readonly Action[] = [
     whileTyping: true,
     run: () => openOverlay('finder'),
   },
+  {
+    id: 'go.calculators',
+    label: 'Calculators …',
+    group: 'Go to',
+    keys: '$mod+Shift+KeyK',
+    whileTyping: true,
+    run: () => openOverlay('calculators'),
+  },
   ...PANELS.map((panel) => ({
     id: `view.${panel.id}`,
     label: `Show or put away the ${panel.title.toLowerCase()}`,

@@ -5,6 +5,7 @@ import { useApp } from '../../app/store';
 import { LengthField } from '../../ui/length-field';
 import { Length } from '../../ui/quantity';
 import { WorkedNumber, inMm } from '../../ui/worked-number';
+import { BundleSection } from './bundle-section';
 import { DesignatorField, attempt } from './fields';
 import { RefLink } from './ref-link';
 import { CardHead, Section } from './section';
@@ -14,9 +15,8 @@ type Change = Extract<Parameters<typeof attempt>[0], { id: 'segment.edit' }>['ar
 /** A run between two nodes, and what goes through it. */
 export function SegmentCard({ segment }: { segment: Segment }) {
   const project = useApp((s) => s.history.project);
-  const wires = useApp((s) => s.harness.wires).filter(
-    (w) => w.route.found && w.route.segments.includes(segment.id),
-  );
+  const use = useApp((s) => s.harness.segments.find((u) => u.segment.id === segment.id));
+  const wires = use?.wires ?? [];
   const coverings = project.coverings.filter(
     (c) => c.from.segment === segment.id || c.to.segment === segment.id,
   );
@@ -84,7 +84,16 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           allow="not-negative"
           commit={(minusMm) => edit({ minusMm })}
         />
+        <LengthField
+          label="Tightest bend"
+          name="bendRadiusMm"
+          valueMm={segment.bendRadiusMm}
+          placeholder="as drawn"
+          hint="inside radius, as installed"
+          commit={(bendRadiusMm) => edit({ bendRadiusMm })}
+        />
       </Section>
+      {use ? <BundleSection use={use} /> : null}
       <Section title={`Wires through it (${wires.length})`}>
         <div className="card-actions">
           {wires.map((w) => (
