@@ -1,9 +1,11 @@
 import type { CavityUse, ConnectorUse, Harness } from '../derive/harness';
 import type { LimitSet } from '../model/limit-set';
+import type { Part } from '../model/parts/part';
+import type { Project } from '../model/project';
 import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { Finding, ObjectRef } from './finding';
-import type { AnyRule, Report, RuleContext, Scope, ScopeItem } from './rule';
+import type { AnyRule, PartContext, Report, Scope, ScopeItem } from './rule';
 
 /** What the rules of one scope said about one item. */
 interface ItemResult {
@@ -29,10 +31,24 @@ export interface Tally {
 interface Carried {
   readonly items: { readonly [S in Scope]?: readonly ScopeItem[S][] };
   readonly results: { readonly [S in Scope]?: readonly ItemResult[] };
-  readonly memory: WeakMap<object, ItemResult>;
+  readonly memory: Memory;
+  /** Of the parts, which are also held against the catalogues. */
+  readonly partMemory: Memory;
   readonly limitSet: LimitSet;
+  readonly isSeries: boolean;
+  readonly catalogue: readonly Part[];
   readonly rules: readonly AnyRule[];
 }
+
+type Memory = WeakMap<object, ItemResult>;
+
+/** What rules may go by besides the project. */
+export interface CheckOptions {
+  /** Records of the catalogues that are open, against which those of the project are held. */
+  readonly catalogue?: readonly Part[];
+}
+
+const NO_PARTS: readonly Part[] = [];
 
 const carried = new WeakMap<CheckResult, Carried>();
 
@@ -50,21 +66,29 @@ const SCOPES: readonly Scope[] = [
 
 /**
  * Asks every rule about every item of its scope. Given the result before, only items that are new objects are asked
- * about again; the findings are the same as without it.
+ * about again; the findings are the same as without it. Other limits, a build that becomes a series, or another catalogue
+ * (for rules of parts) ask anew.
  */
 export function checkHarness(
   harness: Harness,
   rules: readonly AnyRule[],
   previous?: CheckResult,
+  { catalogue = NO_PARTS }: CheckOptions = {},
 ): CheckResult {
   const limitSet = harness.project.limitSet;
+  const isSeries = isSeriesOf(harness.project);
   const before = previous && carried.get(previous);
-  const old = before?.limitSet === limitSet && before.rules === rules ? before : undefined;
-  const memory = old?.memory ?? new WeakMap<object, ItemResult>();
-  const context: RuleContext = {
+  const sameGround = before?.limitSet === limitSet && before.isSeries === isSeries && before.rules === rules;
+  const old = sameGround ? before : undefined;
+  const memory: Memory = old?.memory ?? new WeakMap<object, ItemResult>();
+  const oldCatalogue = old?.catalogue === catalogue;
+  const partMemory: Memory = oldCatalogue ? old.partMemory : new WeakMap<object, ItemResult>();
+  const context: PartContext = {
     limitSet,
     limit: (id) => byId(limitSet.limits).get(id),
     table: (id) => limitSet.tables?.find((t) => t.id === id)?.table,
+    isSeries,
+    catalogueRecord: (part) => byId(catalogue).get(part.id),
   };
   const items: { [S in Scope]?: readonly ScopeItem[S][] } = {};
   const results: { [S in Scope]?: readonly ItemResult[] } = {};
@@ -72,16 +96,18 @@ export function checkHarness(
 
   for (const scope of SCOPES) {
     const list: readonly object[] = itemsOf(harness, scope);
-    const oldItems: readonly object[] | undefined = old?.items[scope];
-    const oldResults = old?.results[scope];
+    const kept = scope === 'part' && !oldCatalogue ? undefined : old;
+    const known = scope === 'part' ? partMemory : memory;
+    const oldItems: readonly object[] | undefined = kept?.items[scope];
+    const oldResults = kept?.results[scope];
     const mine = rules.filter((r) => r.scope === scope);
     // Most of it stays: copy the results of before, and look only at what is another object now.
     const out: ItemResult[] = oldResults ? oldResults.slice(0, list.length) : [];
     for (let i = 0; i < list.length; i++) {
       const item = list[i] as object;
       if (oldItems && oldItems[i] === item) continue;
-      let result = scope === 'project' ? undefined : memory.get(item);
-      if (!result) memory.set(item, (result = ask(mine, item, context)));
+      let result = scope === 'project' ? undefined : known.get(item);
+      if (!result) known.set(item, (result = ask(mine, item, context)));
       out[i] = result;
     }
     Object.assign(items, { [scope]: list });
@@ -93,8 +119,14 @@ export function checkHarness(
     findings,
     tally: () => tallyOf(rules, Object.values(results).flat()),
   };
-  carried.set(result, { items, results, memory, limitSet, rules });
+  carried.set(result, { items, results, memory, partMemory, limitSet, isSeries, catalogue, rules });
   return result;
+}
+
+/** Limits of the project say from how many on a build is a series. */
+function isSeriesOf({ limitSet, buildQuantities }: Project): boolean {
+  const from = byId(limitSet.limits).get('series-from')?.value ?? 0;
+  return from > 0 && buildQuantities.some((n) => n >= from);
 }
 
 function itemsOf(harness: Harness, scope: Scope): readonly object[] {
@@ -132,7 +164,7 @@ function occupiedOf(use: ConnectorUse): readonly CavityUse[] {
   return list;
 }
 
-function ask(rules: readonly AnyRule[], item: object, context: RuleContext): ItemResult {
+function ask(rules: readonly AnyRule[], item: object, context: PartContext): ItemResult {
   const findings: Finding[] = [];
   const passed: string[] = [];
   for (const rule of rules) {
@@ -167,7 +199,7 @@ function ask(rules: readonly AnyRule[], item: object, context: RuleContext): Ite
         }),
     };
     // The registry pairs each rule with the items of its own scope.
-    (rule.check as (item: object, report: Report, context: RuleContext) => void)(item, report, context);
+    (rule.check as (item: object, report: Report, context: PartContext) => void)(item, report, context);
   }
   return { findings, passed };
 }

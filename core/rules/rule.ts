@@ -84,13 +84,25 @@ export interface RuleContext {
   limit(id: LimitId): Limit | undefined;
   /** Name of the published table that the project goes by. */
   table(id: TableId): string | undefined;
+  /** Whether as many are to be built as the limit series-from says. */
+  readonly isSeries: boolean;
 }
+
+/** Rules of parts may hold a record against the catalogues that are open. */
+export interface PartContext extends RuleContext {
+  /** The record of that part as the catalogue has it now; undefined without one, or without a catalogue. */
+  catalogueRecord(part: Part): Part | undefined;
+}
+
+export type ContextOf<S extends Scope> = S extends 'part' ? PartContext : RuleContext;
 
 /** A project on which a rule is shown at work. `expect` names the objects of the findings, see `refText`. */
 export interface Example {
   readonly name: string;
   readonly project: Project;
   readonly expect: readonly string[];
+  /** Records of the catalogues that are open meanwhile. */
+  readonly catalogue?: readonly Part[];
 }
 
 export interface RuleExamples {
@@ -102,7 +114,7 @@ export interface RuleExamples {
 export interface Rule<S extends Scope = Scope> {
   readonly meta: RuleMeta;
   readonly scope: S;
-  check(item: ScopeItem[S], report: Report, context: RuleContext): void;
+  check(item: ScopeItem[S], report: Report, context: ContextOf<S>): void;
   /** Made when asked for, so that the program does not build them at start. */
   examples(): RuleExamples;
 }

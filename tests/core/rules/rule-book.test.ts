@@ -5,6 +5,7 @@ import { startHistory } from '@latchwork/core/commands/history';
 import { COMMANDS } from '@latchwork/core/commands/index';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { countingIds } from '@latchwork/core/model/ids';
+import type { Part } from '@latchwork/core/model/parts/part';
 import { Project } from '@latchwork/core/model/project';
 import { referenceIssues } from '@latchwork/core/model/references';
 import { tiny } from '@latchwork/core/model/tiny';
@@ -19,8 +20,8 @@ import { describe, expect, it } from 'vitest';
 const folder = fileURLToPath(new URL('../../../core/rules/', import.meta.url));
 const MACHINERY = ['rule', 'finding', 'refs', 'check-harness', 'finding-text', 'index'];
 
-const findingsOf = (rule: AnyRule, project: Project): readonly Finding[] =>
-  checkHarness(deriveHarness(project), [rule]).findings;
+const findingsOf = (rule: AnyRule, project: Project, catalogue: readonly Part[] = []): readonly Finding[] =>
+  checkHarness(deriveHarness(project), [rule], undefined, { catalogue }).findings;
 
 const placesOf = (project: Project, findings: readonly Finding[]): string[] =>
   findings.map((f) => refText(project, f.objects[0]!)).sort();
@@ -53,7 +54,10 @@ it('finds nothing in the tiny project', () => {
 describe.each(RULES.map((rule) => ({ id: rule.meta.id, rule })))('$id', ({ rule }) => {
   const { meta } = rule;
   const { good, bad, unknown } = rule.examples();
-  const failing = [...bad, ...unknown].map((e) => ({ ...e, findings: findingsOf(rule, e.project) }));
+  const failing = [...bad, ...unknown].map((e) => ({
+    ...e,
+    findings: findingsOf(rule, e.project, e.catalogue),
+  }));
 
   it('says what it asks for, why, and after whom', () => {
     expect(meta.id).toMatch(/^[a-z]+(-[a-z0-9]+)*$/);
@@ -75,18 +79,18 @@ describe.each(RULES.map((rule) => ({ id: rule.meta.id, rule })))('$id', ({ rule 
     }
   });
 
-  it.each(good)('keeps silent: $name', ({ project }) => {
-    expect(findingsOf(rule, project)).toEqual([]);
+  it.each(good)('keeps silent: $name', ({ project, catalogue }) => {
+    expect(findingsOf(rule, project, catalogue)).toEqual([]);
   });
 
-  it.each(bad)('fails: $name', ({ project, expect: places }) => {
-    const findings = findingsOf(rule, project);
+  it.each(bad)('fails: $name', ({ project, catalogue, expect: places }) => {
+    const findings = findingsOf(rule, project, catalogue);
     expect(placesOf(project, findings)).toEqual([...places].sort());
     expect([...new Set(findings.map((f) => f.result))]).toEqual(['fail']);
   });
 
-  it.each(unknown)('cannot verify: $name', ({ project, expect: places }) => {
-    const findings = findingsOf(rule, project);
+  it.each(unknown)('cannot verify: $name', ({ project, catalogue, expect: places }) => {
+    const findings = findingsOf(rule, project, catalogue);
     expect(placesOf(project, findings)).toEqual([...places].sort());
     expect([...new Set(findings.map((f) => f.result))]).toEqual(['cannot-verify']);
   });
@@ -118,13 +122,13 @@ describe.each(RULES.map((rule) => ({ id: rule.meta.id, rule })))('$id', ({ rule 
       expect(new Set(findings.map((f) => f.key)).size).toBe(findings.length);
   });
 
-  const fixable = failing.flatMap(({ name, project, findings }) =>
-    findings.flatMap((f) => (f.fix ? [{ name, project, finding: f, fix: f.fix }] : [])),
+  const fixable = failing.flatMap(({ name, project, catalogue, findings }) =>
+    findings.flatMap((f) => (f.fix ? [{ name, project, catalogue, finding: f, fix: f.fix }] : [])),
   );
 
   if (fixable.length > 0)
     it('offers fixes that mend what they are offered for', () => {
-      for (const { name, project, finding, fix } of fixable) {
+      for (const { name, project, catalogue, finding, fix } of fixable) {
         const command = COMMANDS.find((c) => c.id === fix.command);
         expect(command, `${name}: ${fix.command}`).toBeDefined();
         expect(command!.args.safeParse(fix.args).error, name).toBeUndefined();
@@ -133,12 +137,12 @@ describe.each(RULES.map((rule) => ({ id: rule.meta.id, rule })))('$id', ({ rule 
         const done = dispatchUnknown(startHistory(project), { id: fix.command, args: fix.args }, context);
         expect(done.ok ? 'done' : done.problem.reason, name).toBe('done');
         if (!done.ok) continue;
-        const left = findingsOf(rule, done.value.project);
+        const left = findingsOf(rule, done.value.project, catalogue);
         expect(
           left.map((f) => f.key),
           name,
         ).not.toContain(finding.key);
-        expect(left.length, name).toBeLessThan(findingsOf(rule, project).length);
+        expect(left.length, name).toBeLessThan(findingsOf(rule, project, catalogue).length);
       }
     });
 });
