@@ -13,6 +13,7 @@ import type { Pen } from './draw/pen';
 import { FindingTip } from './finding-tip';
 import type { Interaction, InteractionState } from './interaction';
 import { placeBadges, type Badge } from './scene/badges';
+import { keysOnSheet } from './scene/keys-on-sheet';
 import { boxOfKey, buildDiagramScene, sceneBounds, type DiagramScene } from './scene/diagram-scene';
 import { offerSheet } from './sheet-handle';
 import { SheetOutline, SheetVoice } from './sheet-outline';
@@ -47,7 +48,9 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   );
   const boxes = useMemo<SheetBoxes>(() => {
     const around = (keys: Iterable<string>): Box | null =>
-      boxAround([...keys].flatMap((key) => boxOfKey(scene, key) ?? []));
+      boxAround(
+        [...keys].flatMap((key) => keysOnSheet(scene, key)).flatMap((key) => boxOfKey(scene, key) ?? []),
+      );
     return {
       all: () => sceneBounds(scene),
       ofKeys: around,
@@ -140,7 +143,12 @@ function useOverlay(store: AppStore, scene: DiagramScene): Overlay {
       ? undefined
       : (byId(s.history.project.parts).get(s.view.placing) ?? byId(s.catalogue).get(s.view.placing)),
   );
-  return useMemo(() => ({ scene, selection, inHand, snap }), [scene, selection, inHand, snap]);
+  // What is selected elsewhere, a contact or a signal, shows at the objects it is seen at.
+  const shown = useMemo(
+    () => new Set([...selection].flatMap((key) => keysOnSheet(scene, key))),
+    [scene, selection],
+  );
+  return useMemo(() => ({ scene, selection: shown, inHand, snap }), [scene, shown, inHand, snap]);
 }
 
 interface Top {

@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useState, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import { boxAround, type Box } from '@latchwork/core/base/point';
+import type { PartKind } from '@latchwork/core/model/parts/part';
 import { snapped } from '@latchwork/core/tools/snap';
 import { appStore, type AppStore } from '../app/store';
 import { useTokens } from '../ui/use-tokens';
@@ -29,6 +30,8 @@ const HINT =
 /** Everything is drawn on the top canvas while nodes move, for every segment may follow. */
 const ALL: ReadonlySet<string> = new Set(['all']);
 
+const ON_BOARD: ReadonlySet<PartKind> = new Set(['covering', 'tie']);
+
 /** What the interaction asks about, told by each render. */
 function createBoardModel(store: AppStore, camera: Pick<SheetAccess, 'camera' | 'panBy'>) {
   let scene = buildBoardScene(store.getState().harness);
@@ -44,6 +47,10 @@ function createBoardModel(store: AppStore, camera: Pick<SheetAccess, 'camera' | 
       hit,
       keysInBox: (box) => boardKeysInBox(scene, box),
       liftedBy: () => ALL,
+      unsuited: (p) =>
+        ON_BOARD.has(p.kind)
+          ? null
+          : 'Only what is put on a run has its place here. Connectors are placed on the diagram.',
     }),
   };
 }

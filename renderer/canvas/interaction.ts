@@ -41,6 +41,8 @@ export interface SheetAccess {
   panBy(x: number, y: number): void;
   hit(at: Point): Target;
   keysInBox: Facts['inBox'];
+  /** Why a part has no place on this sheet at all, or null. */
+  unsuited?(part: Part): string | null;
   /** The objects that go along when these move: their wires, mates, connectors. */
   liftedBy(ids: ReadonlySet<string>): ReadonlySet<string>;
 }
@@ -147,7 +149,8 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
       if (view.placing !== null && !again) setView({ placing: null });
       if (!part) return;
       const at = toSheet(sheet.camera(), screen);
-      const drop = dropPart(part, at, sheet.hit(at), facts());
+      const unsuited = sheet.unsuited?.(part) ?? null;
+      const drop = unsuited === null ? dropPart(part, at, sheet.hit(at), facts()) : { refuse: unsuited };
       carryOut('call' in drop ? { dispatch: drop.call } : { refuse: { at, reason: drop.refuse } });
     },
     answer(call: Call | null): void {

@@ -1,4 +1,3 @@
-import { byId } from '@latchwork/core/base/by-id';
 import { CAVITY_RADIUS_MM } from '@latchwork/core/derive/symbol';
 import type { Target } from '@latchwork/core/tools/tool';
 import { moveAlong } from '../scene/curve';
@@ -121,12 +120,6 @@ export function outline(pen: Pen, scene: DiagramScene, id: string, colour: strin
   if (area) return frame(pen, area, 1);
   const mate = scene.mates.find((x) => x.id === id);
   if (mate) return inMillimetres(pen, (c) => strokeMate(c, mate, pen, colour));
-  const group = byId(scene.harness.project.groups).get(id);
-  if (group)
-    paintSelectedWires(
-      pen,
-      group.wires.flatMap((w) => scene.wires.byId.get(w) ?? []),
-    );
 }
 
 function frame(pen: Pen, b: { minX: number; minY: number; maxX: number; maxY: number }, out: number): void {

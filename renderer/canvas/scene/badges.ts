@@ -1,10 +1,12 @@
 import type { Point } from '@latchwork/core/base/point';
 import { SYMBOL_PITCH_MM } from '@latchwork/core/derive/symbol';
-import { SEVERITIES, type Finding, type ObjectRef } from '@latchwork/core/rules/finding';
+import { SEVERITIES, type Finding } from '@latchwork/core/rules/finding';
+import { keyOfRef } from '../../app/store';
 import type { MarkKind } from '../../ui/severity-mark';
 import { pointOn } from './curve';
 import type { DiagramScene } from './diagram-scene';
 import type { ConnectorItem } from './items';
+import { keysOnSheet } from './keys-on-sheet';
 
 /** A mark on the sheet for all findings at one object: a cavity, a connector, a wire, a mate, a splice, an area. */
 export interface Badge {
@@ -86,46 +88,11 @@ function placeOfOther(scene: DiagramScene, id: string): { at: Point; to: Point }
   return area ? { at: { x: area.maxX - 4, y: area.minY }, to: { x: area.maxX - 4, y: area.minY } } : null;
 }
 
-/** The first object of a finding that is drawn here; a contact shows at its cavity, a part at what is made from it. */
+/** Where the first object of a finding that is seen here is drawn. */
 function keyOnSheet(f: Finding, scene: DiagramScene): string | null {
   for (const ref of f.objects) {
-    const key = keyOfRefOnSheet(ref, scene);
-    if (key !== null) return key;
+    const [key] = keysOnSheet(scene, keyOfRef(ref));
+    if (key !== undefined) return key;
   }
   return null;
-}
-
-function keyOfRefOnSheet(ref: ObjectRef, scene: DiagramScene): string | null {
-  const { harness } = scene;
-  switch (ref.type) {
-    case 'connector':
-      return scene.connectorById.has(ref.id) ? ref.id : null;
-    case 'cavity':
-      return scene.connectorById.has(ref.id) ? `${ref.id}:${ref.cavity ?? ''}` : null;
-    case 'wire':
-    case 'mate':
-    case 'splice':
-    case 'equipment':
-      return ref.id;
-    case 'contact': {
-      for (const w of harness.wires)
-        for (const { end } of [w.from, w.to])
-          if (end.at === 'cavity' && end.contact === ref.id) return `${end.connector}:${end.cavity}`;
-      return null;
-    }
-    case 'group':
-      return harness.project.groups.find((g) => g.id === ref.id)?.wires[0] ?? null;
-    case 'fuse':
-      return harness.project.fuses.find((x) => x.id === ref.id)?.wire ?? null;
-    case 'cable':
-      return harness.project.wires.find((w) => w.core?.cable === ref.id)?.id ?? null;
-    case 'part':
-      return (
-        harness.project.connectors.find((c) => c.part === ref.id)?.id ??
-        harness.project.wires.find((w) => w.part === ref.id)?.id ??
-        null
-      );
-    default:
-      return null;
-  }
 }
