@@ -13,6 +13,7 @@ const record = (partNumber: string, description: string) => ({
   description,
   catalogue: { name: 'Generic parts', revision: '1' },
   lifecycle: 'active' as const,
+  temperatureMaxC: 80,
 });
 
 type Shape = Pick<HousingPart, 'ways' | 'rows' | 'pitchMm' | 'rowPitchMm' | 'numbering' | 'cavityOneCorner'>;

@@ -67,6 +67,7 @@ describe('the same facts in a drawn harness', () => {
   it('26 AWG: the barrel at both ends', () => {
     const findings = said((t) => {
       t.wire('W1').part = t.part('wire', 'WIRE-26').id;
+      Object.assign(t.project.signals[0]!, { currentA: 0.1, sourceLimitA: 0.5 });
     });
     expect(findings).toEqual(['conductor-range X1:1', 'conductor-range X2:1']);
   });
