@@ -36,13 +36,15 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
   let idle: ReturnType<typeof setTimeout> | undefined;
   const watchers = new Set<() => void>();
 
-  const marginPx = (): number => (globalThis.devicePixelRatio > 1.5 ? 192 : 384);
+  const marginPx = (): number => (globalThis.devicePixelRatio > 1.5 ? 224 : 512);
 
   const place = (box: HTMLElement, drawn: Camera, offset: number): void => {
     const scale = live.pxPerMm / drawn.pxPerMm;
     const x = (drawn.x - live.x) * live.pxPerMm - offset * scale;
     const y = (drawn.y - live.y) * live.pxPerMm - offset * scale;
-    box.style.transform = `translate(${x}px, ${y}px) scale(${scale})`;
+    const device = globalThis.devicePixelRatio || 1;
+    const pixel = (v: number): number => (scale === 1 ? Math.round(v * device) / device : v);
+    box.style.transform = `translate(${pixel(x)}px, ${pixel(y)}px) scale(${scale})`;
   };
 
   const covers = (drawn: Camera): boolean => {
@@ -57,12 +59,21 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
     );
   };
 
+  /** A picture shifted by whole pixels is as sharp as a new one, as long as enough of it is left around the view. */
+  const isSharp = (drawn: Camera): boolean => {
+    if (drawn.pxPerMm !== live.pxPerMm) return false;
+    const [x, y] = [(drawn.x - live.x) * live.pxPerMm, (drawn.y - live.y) * live.pxPerMm];
+    const device = globalThis.devicePixelRatio || 1;
+    const whole = (v: number): boolean => Math.abs(v * device - Math.round(v * device)) < 0.02;
+    return whole(x) && whole(y) && Math.max(Math.abs(x), Math.abs(y)) < marginPx() * 0.75;
+  };
+
   const rest = (): void => {
     idle = undefined;
-    const stale = hasty || bulkDrawn !== live;
+    const stale = hasty || !bulkDrawn || !isSharp(bulkDrawn);
     hasty = false;
     if (stale) surfaces?.bulk.batchDraw();
-    if (topDrawn !== live) surfaces?.top.batchDraw();
+    if (topDrawn !== live && topVisible) surfaces?.top.batchDraw();
     onRest(live);
   };
 
@@ -133,6 +144,7 @@ export function createViewport(first: Camera, onRest: (camera: Camera) => void) 
     },
     drawTop: (): void => void surfaces?.top.batchDraw(),
     showTop(visible: boolean): void {
+      if (visible && !topVisible && topDrawn !== live) surfaces?.top.batchDraw();
       topVisible = visible;
       if (surfaces) surfaces.topBox.style.visibility = visible ? 'visible' : 'hidden';
     },

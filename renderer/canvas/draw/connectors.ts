@@ -96,7 +96,7 @@ function paintMiddleCavities(pen: Pen, list: readonly ConnectorItem[], dx: numbe
   ctx.stroke(rings);
   ctx.stroke(leaders);
   const size = Math.min(13, r * 1.3);
-  if (size < LEAST_NUMBER_PX) return;
+  if (size < LEAST_NUMBER_PX || pen.hasty) return;
   ctx.fillStyle = look.tokens.ink;
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
@@ -119,7 +119,7 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
     const b = bodies[i] as Body;
     ctx.fillText(c.use.resolved.connector.designator, b.x0, b.y0 - lift);
   });
-  if (s < 2.4) return;
+  if (s < 2.4 || pen.hasty) return;
   ctx.fillStyle = look.tokens['ink-2'];
   ctx.font = text(look, clamp(2 * s, 8, 11));
   ctx.textAlign = 'center';
