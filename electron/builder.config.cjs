@@ -13,6 +13,7 @@ module.exports = {
     '.out/electron/preload.cjs',
     '.out/renderer/**/*',
     'assets/catalogues/**/*',
+    'assets/fonts/**/*',
     'demo-projects/**/*',
     '!**/node_modules/**',
     '!**/*.map',

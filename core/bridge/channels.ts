@@ -13,6 +13,7 @@ export const channels = [
   'project:on-disk',
   'file:export',
   'table:export',
+  'document:export-pdf',
   'catalogue:list',
   'catalogue:list-folder',
   'catalogue:import',

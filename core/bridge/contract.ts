@@ -103,6 +103,21 @@ export const contract = {
     }),
     response: ExportAnswer,
   },
+  /**
+   * A document as pages. The host opens the text as it opens a file, checks it and draws: the pages are those that the
+   * command line writes. `date` is the day on which decisions are judged.
+   */
+  'document:export-pdf': {
+    request: z.strictObject({
+      document: z.string(),
+      text: z.string(),
+      date: z.iso.date(),
+      suggestedName: z.string(),
+      name: z.string().nullable(),
+      replace: z.boolean(),
+    }),
+    response: ExportAnswer,
+  },
   /** The catalogues that come with the program. */
   'catalogue:list': {
     request: Nothing,

@@ -26,3 +26,12 @@ export function documentHead(
   ];
   return lines.flatMap(([label, value]): Table['head'] => (value ? [[label, value]] : []));
 }
+
+/**
+ * A document with the baseline hash in its head, for those that leave the program. Not part of the document itself: the
+ * hash takes a pass over the whole project, which a view need not wait for.
+ */
+export const withBaseline = (table: Table, baseline: string): Table => ({
+  ...table,
+  head: [...table.head, ['Baseline (SHA-256)', baseline]],
+});

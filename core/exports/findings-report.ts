@@ -1,10 +1,14 @@
 import type { Harness } from '../derive/harness';
 import type { CheckResult } from '../rules/check-harness';
-import { SEVERITIES, type Finding } from '../rules/finding';
+import { standingText } from '../decisions/standing-words';
+import type { Project } from '../model/project';
 import { documentHead } from './document-head';
 import type { Exporter } from './exporter';
-import { decisionText, evidenceText, needText, RESULT_WORDS } from './findings/finding-words';
-import { toldFindings } from './findings/told-findings';
+import { decisionText, evidenceText, needText, recordText, RESULT_WORDS } from './findings/finding-words';
+import { findingsPaper } from './findings/findings-paper';
+import { reportSummary } from './findings/report-summary';
+import { limitText, tableChoiceText } from './findings/limit-words';
+import { toldFindings, type ToldFinding } from './findings/told-findings';
 import type { Cell, Column, Table } from './table';
 
 const COLUMNS = [
@@ -20,6 +24,7 @@ const COLUMNS = [
   { key: 'ruleRevision', title: 'Rule revision', align: 'right' },
   { key: 'source', title: 'Source of the rule' },
   { key: 'fix', title: 'Fix offered' },
+  { key: 'standing', title: 'Standing' },
   { key: 'decision', title: 'Decision on record' },
   { key: 'key', title: 'Key' },
 ] as const satisfies readonly Column[];
@@ -30,47 +35,50 @@ export const findingsReport: Exporter = {
   title: 'Findings report',
   summary: 'Every finding with the values used, where each comes from, and the decision on it.',
   table: findingsTable,
+  paper: (harness, check, date) => findingsPaper(findingsReport.title, harness, check, date),
 };
 
-function findingsTable(harness: Harness, check: CheckResult): Table {
-  const told = toldFindings(harness.project, check.findings);
+function findingsTable(harness: Harness, check: CheckResult, date?: string): Table {
+  const { project } = harness;
+  const told = toldFindings(project, check.findings, date);
   return {
     id: findingsReport.id,
     title: findingsReport.title,
-    head: documentHead(harness.project, findingsReport.title, summaryOf(check)),
+    head: documentHead(project, findingsReport.title, [
+      ...reportSummary(project, check, date),
+      ...decisionLines(project),
+      ...project.limitSet.limits.map((l) => ['Limit', limitText(l)] as const),
+      ...(project.limitSet.tables ?? []).map((t) => ['Limit', tableChoiceText(t)] as const),
+    ]),
     columns: [...COLUMNS],
-    rows: told.map(
-      ({ finding, meta, where, message, decisions }, i): Record<(typeof COLUMNS)[number]['key'], Cell> => ({
-        number: i + 1,
-        severity: finding.severity,
-        result: RESULT_WORDS[finding.result],
-        open: finding.open ? 'yes' : null,
-        objects: where,
-        message,
-        evidence: finding.evidence.map(evidenceText).join('; ') || null,
-        needs: finding.needs.map(needText).join('; ') || null,
-        rule: finding.rule,
-        ruleRevision: finding.ruleRevision,
-        source: meta?.source ?? null,
-        fix: finding.fix?.label ?? null,
-        decision: decisions.map((d) => decisionText(d, finding)).join('; ') || null,
-        key: finding.key,
-      }),
-    ),
+    rows: told.map((t, i) => rowOf(t, i + 1)),
     objects: told.map(({ finding }) => [...finding.objects]),
   };
 }
 
-function summaryOf(check: CheckResult): [string, string][] {
-  const count = (severity: string, result: Finding['result']): number =>
-    check.findings.filter((f) => f.severity === severity && f.result === result).length;
-  const tally = [...check.tally().values()];
-  const passed = tally.reduce((n, t) => n + t.pass, 0);
-  return [
-    ['Checks passed', `${passed} by ${tally.length} rules`],
-    ...SEVERITIES.map((s): [string, string] => [
-      `Findings, ${s}`,
-      `${count(s, 'fail')} fail, ${count(s, 'cannot-verify')} cannot verify`,
-    ]),
-  ];
+function rowOf(
+  { finding, meta, where, message, decisions, standing }: ToldFinding,
+  number: number,
+): Record<(typeof COLUMNS)[number]['key'], Cell> {
+  return {
+    number,
+    severity: finding.severity,
+    result: RESULT_WORDS[finding.result],
+    open: finding.open ? 'yes' : null,
+    objects: where,
+    message,
+    evidence: finding.evidence.map(evidenceText).join('; ') || null,
+    needs: finding.needs.map(needText).join('; ') || null,
+    rule: finding.rule,
+    ruleRevision: finding.ruleRevision,
+    source: meta?.source ?? null,
+    fix: finding.fix?.label ?? null,
+    standing: standing ? standingText(standing) : 'not judged: no day was given',
+    decision: decisions.map((d) => decisionText(d, finding)).join('; ') || null,
+    key: finding.key,
+  };
 }
+
+/** All that is on record, also what concerns findings that are gone. */
+const decisionLines = (project: Project): (readonly [string, string])[] =>
+  project.decisions.map((d) => ['Decision', recordText(d)] as const);

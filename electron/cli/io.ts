@@ -1,5 +1,9 @@
-/** Where the command line talks: results to `out`, talk to `err`. */
+/** Where the command line talks: results to `out`, talk to `err`; and what it stands on. */
 export interface Io {
+  /** Root folder of the program: what comes with it lies there. */
+  readonly root: string;
+  /** The day, YYYY-MM-DD, on which decisions are judged where none is named. */
+  today(): string;
   out(text: string): void;
   err(text: string): void;
 }

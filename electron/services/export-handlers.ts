@@ -2,15 +2,24 @@ import { mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { type ExportAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
+import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import { EXPORTERS } from '@latchwork/core/exports/index';
+import { parseProject } from '@latchwork/core/model/parse';
+import { openProblemText } from '@latchwork/core/model/problem';
+import { checkHarness } from '@latchwork/core/rules/check-harness';
+import { RULES } from '@latchwork/core/rules/index';
 import { writeAtomically } from './atomic-write';
 import { bytesOfBase64 } from './base64';
 import { type DocumentFormat, documentBytes } from './document-bytes';
+import { documentPdf } from './document-pdf';
 import { bareFileName, nearestFileName } from './file-name';
 import { type Places } from './places';
 import { failed, isTaken, reasonOf } from './reason';
 import { type Shell } from './shell';
 
-export function exportHandlers(places: Places, shell: Shell): Pick<Handlers, 'file:export' | 'table:export'> {
+type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'document:export-pdf'>;
+
+export function exportHandlers(places: Places, shell: Shell): Exports {
   const exportBytes = async (bytes: Uint8Array, wanted: Wanted): Promise<ExportAnswer> => {
     const suggestion = nearestFileName(wanted.suggestedName, 'document');
     if (shell.dialogs) {
@@ -35,6 +44,15 @@ export function exportHandlers(places: Places, shell: Shell): Pick<Handlers, 'fi
     },
     'table:export': async ({ table, format, ...wanted }) =>
       exportBytes(await documentBytes(table, format), { ...wanted, filters: [FILTERS[format]] }),
+    'document:export-pdf': async ({ document, text, date, ...wanted }) => {
+      const exporter = EXPORTERS.find((e) => e.id === document);
+      if (!exporter) return failed(`There is no document ${document}.`);
+      const project = parseProject(text);
+      if (!project.ok) return failed(openProblemText(project.problem));
+      const check = checkHarness(deriveHarness(project.value), RULES);
+      const pdf = await documentPdf(exporter, check, date, places.fontsFolder);
+      return pdf.ok ? exportBytes(pdf.value, { ...wanted, filters: [FILTERS.pdf] }) : failed(pdf.problem);
+    },
   };
 }
 
@@ -45,10 +63,11 @@ interface Wanted {
   readonly replace: boolean;
 }
 
-const FILTERS: Readonly<Record<DocumentFormat, { name: string; extensions: string[] }>> = {
+const FILTERS: Readonly<Record<DocumentFormat | 'pdf', { name: string; extensions: string[] }>> = {
   csv: { name: 'Comma-separated values', extensions: ['csv'] },
   xlsx: { name: 'Spreadsheet', extensions: ['xlsx'] },
   json: { name: 'JSON', extensions: ['json'] },
+  pdf: { name: 'PDF', extensions: ['pdf'] },
 };
 
 async function write(path: string, bytes: Uint8Array, replace: boolean): Promise<ExportAnswer> {

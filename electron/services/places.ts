@@ -9,6 +9,7 @@ export interface Places {
   readonly workFolder: string;
   readonly demosFolder: string;
   readonly cataloguesFolder: string;
+  readonly fontsFolder: string;
   /** The built window. */
   readonly windowFolder: string;
 }
@@ -17,6 +18,7 @@ export interface Places {
 export const bundledPlaces = (root: string) => ({
   demosFolder: join(root, 'demo-projects'),
   cataloguesFolder: join(root, 'assets', 'catalogues'),
+  fontsFolder: join(root, 'assets', 'fonts'),
   windowFolder: join(root, '.out', 'renderer'),
 });
 

@@ -1,5 +1,6 @@
 // Builds the window, the shells and the command line into .out; does nothing when no source has changed.
 import { createHash } from 'node:crypto';
+import { createRequire } from 'node:module';
 import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -70,6 +71,8 @@ async function buildShells() {
     format: 'cjs',
     target: 'node20',
     external: ['electron'],
+    // Its other form looks for its own address, which a bundle of this format does not have.
+    alias: { pdfkit: createRequire(import.meta.url).resolve('pdfkit') },
     logLevel: 'warning',
   });
   await esbuild.stop();

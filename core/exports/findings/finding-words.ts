@@ -1,3 +1,4 @@
+import { boundText, KIND_WORDS } from '../../decisions/standing-words';
 import type { Decision } from '../../model/decision';
 import type { Evidence, Finding, Need } from '../../rules/finding';
 import { findingText } from '../../rules/finding-text';
@@ -15,11 +16,30 @@ export const evidenceText = (e: Evidence): string =>
 
 export const needText = (n: Need): string => (n.field ? `${n.what} [${n.field}]` : n.what);
 
-/** Names the record and what has changed since; whether it still holds is not decided here. */
+/** Names the record and the rule revision it was made against; whether it still holds is told by the standing. */
 export function decisionText(d: Decision, finding: Finding): string {
-  const kind = d.kind === 'concession' ? 'concession' : 'deviation permit';
   const until = d.expiresOn ? `, expires ${d.expiresOn}` : '';
   const older =
     d.ruleRevision === finding.ruleRevision ? '' : `, made against rule revision ${d.ruleRevision}`;
-  return `${kind} ${d.number} of ${d.decidedOn}${until}${older}`;
+  return `${KIND_WORDS[d.kind]} ${d.number} of ${d.decidedOn}${until}${older}`;
+}
+
+/** A whole record in one line. */
+export function recordText(d: Decision): string {
+  const approvals = d.approvals.map((a) => `${a.name} (${a.role}, ${a.date})`).join(', ');
+  return [
+    `${KIND_WORDS[d.kind]} ${d.number} of ${d.decidedOn} on ${d.rule} revision ${d.ruleRevision}`,
+    `requirement: ${d.requirement}`,
+    `actual: ${d.measured}`,
+    ...(d.limit ? [`limit: ${d.limit}`] : []),
+    ...(d.items ? [`items: ${d.items}`] : []),
+    `reason: ${d.reason}`,
+    ...(d.risk ? [`risk: ${d.risk}`] : []),
+    ...(d.mitigation ? [`mitigation: ${d.mitigation}`] : []),
+    ...(d.conditions ? [`conditions: ${d.conditions}`] : []),
+    `requested by ${d.requester}`,
+    `approved by ${approvals || 'nobody'}`,
+    `holds ${boundText(d) || 'without end'}`,
+    ...(d.closed ? [`closed on ${d.closed.date} by ${d.closed.by}: ${d.closed.reason}`] : []),
+  ].join('; ');
 }

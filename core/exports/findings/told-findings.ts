@@ -1,4 +1,5 @@
 import { compareNatural, compareText } from '../../base/stable-order';
+import { standingOf, type Standing } from '../../decisions/standing';
 import type { Decision } from '../../model/decision';
 import type { Project } from '../../model/project';
 import { SEVERITIES, type Finding } from '../../rules/finding';
@@ -15,10 +16,19 @@ export interface ToldFinding {
   readonly where: string;
   readonly message: string;
   readonly decisions: readonly Decision[];
+  /** Where it stands on the day that was given; undefined where none was. */
+  readonly standing: Standing | undefined;
 }
 
-/** Findings in the order in which they are told: gravest first, then by rule, then by object. */
-export function toldFindings(project: Project, findings: readonly Finding[]): readonly ToldFinding[] {
+/**
+ * Findings in the order in which they are told: gravest first, then by rule, then by object. Decisions are judged on
+ * the day `date` (YYYY-MM-DD).
+ */
+export function toldFindings(
+  project: Project,
+  findings: readonly Finding[],
+  date?: string,
+): readonly ToldFinding[] {
   const metas = new Map(RULES.map((r) => [r.meta.id, r.meta]));
   const decisions = new Map<string, Decision[]>();
   for (const d of project.decisions) decisions.set(d.finding, [...(decisions.get(d.finding) ?? []), d]);
@@ -31,6 +41,7 @@ export function toldFindings(project: Project, findings: readonly Finding[]): re
         where: finding.objects.map((o) => refText(project, o)).join(', '),
         message: messageOf(finding, meta),
         decisions: decisions.get(finding.key) ?? [],
+        standing: date === undefined ? undefined : standingOf(project, finding, date),
       };
     })
     .sort(

@@ -1,10 +1,16 @@
 import { Option } from 'commander';
 import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
 import { EXPORTERS } from '@latchwork/core/exports/index';
+import { withBaseline } from '@latchwork/core/exports/document-head';
+import { ok } from '@latchwork/core/base/result';
 import { must } from '@latchwork/core/base/assert-never';
+import { baselineOf } from '@latchwork/core/model/baseline';
 import { DOCUMENT_FORMATS, type DocumentFormat, documentBytes } from '../../services/document-bytes';
+import { documentPdf } from '../../services/document-pdf';
+import { bundledPlaces } from '../../services/places';
 import { type CliCommand } from '../command';
 import { CLEAN, COULD_NOT_RUN } from '../io';
+import { dayOf, dayOption } from './shared/day-option';
 import { checkProject, openProject } from './shared/open-project';
 import { writeOutput } from './shared/write-output';
 
@@ -21,9 +27,12 @@ export const exportCommand: CliCommand = {
           .makeOptionMandatory(),
       )
       .addOption(
-        new Option('--format <format>', 'file format').choices(DOCUMENT_FORMATS).makeOptionMandatory(),
+        new Option('--format <format>', 'file format; PDF where the document is made as pages')
+          .choices([...DOCUMENT_FORMATS, 'pdf'])
+          .makeOptionMandatory(),
       )
       .requiredOption('--out <path>', 'file to write; a file of that name is replaced')
+      .addOption(dayOption())
       .option('--quantity <n>', 'build quantity, for documents of an order'),
   async run([file], options, io) {
     const stop = (reason: string): typeof COULD_NOT_RUN => {
@@ -39,11 +48,16 @@ export const exportCommand: CliCommand = {
     const project = await openProject(file as string);
     if (!project.ok) return stop(project.problem);
     const result = checkProject(project.value);
-    const table = exporter.table(result.harness, result);
+    const date = dayOf(options, io);
+    const table = withBaseline(exporter.table(result.harness, result, date), baselineOf(project.value));
+    const format = options['format'] as DocumentFormat | 'pdf';
+    const bytes =
+      format === 'pdf'
+        ? await documentPdf(exporter, result, date, bundledPlaces(io.root).fontsFolder)
+        : ok(await documentBytes(table, format));
+    if (!bytes.ok) return stop(bytes.problem);
     const out = options['out'] as string;
-    const refusal = await writeOutput(out, await documentBytes(table, options['format'] as DocumentFormat), [
-      file as string,
-    ]);
+    const refusal = await writeOutput(out, bytes.value, [file as string]);
     if (refusal !== null) return stop(refusal);
     io.err(`${exporter.title}, ${table.rows.length} rows, written to ${out}.\n${AID_NOT_AUTHORITY}\n`);
     return CLEAN;

@@ -43,11 +43,11 @@ const sample = (severity: 'critical' | 'minor', id: string): AnyRule => ({
 });
 
 const RULES = [sample('minor', 'sample-minor'), sample('critical', 'sample-critical')];
-const tableOf = (project: Project) => {
+const tableOf = (project: Project, day?: string) => {
   const harness = deriveHarness(project);
-  return findingsReport.table(harness, checkHarness(harness, RULES));
+  return findingsReport.table(harness, checkHarness(harness, RULES), day);
 };
-const rowsOf = (change?: (t: TinyDraft) => void) => tableOf(tiny(change)).rows;
+const rowsOf = (change?: (t: TinyDraft) => void, day?: string) => tableOf(tiny(change), day).rows;
 
 describe('findings report', () => {
   it('tells each finding with objects in words, values used and their source, gravest first', () => {
@@ -61,6 +61,7 @@ describe('findings report', () => {
       ruleRevision: 3,
       evidence: 'colour = BK (typed); od = 1.2 mm (Example parts 1)',
       fix: 'Make it red',
+      standing: 'not judged: no day was given',
       decision: null,
       key: `sample-critical | wire ${tiny().wires[1]!.id}`,
     });
@@ -96,6 +97,56 @@ describe('findings report', () => {
     expect(decided(2)).toBe(
       'deviation permit DP-1 of 2026-02-03, expires 2026-06-30, made against rule revision 2',
     );
+  });
+
+  it('tells the standing on the day that is given, and in the head what keeps a release back', () => {
+    const permit = (t: TinyDraft) =>
+      void t.project.decisions.push({
+        id: t.newId(),
+        number: 'D-1',
+        kind: 'concession',
+        finding: `sample-critical | wire ${t.wire('W2').id}`,
+        rule: 'sample-critical',
+        ruleRevision: 3,
+        requirement: 'red',
+        measured: 'BK',
+        limit: 'RD',
+        reason: 'stock',
+        requester: 'R. Quester',
+        approvals: [{ name: 'A. Prover', role: 'quality', date: '2026-02-03' }],
+        decidedOn: '2026-02-03',
+        expiresOn: '2026-06-30',
+        basis: {
+          severity: 'critical',
+          result: 'fail',
+          values: [
+            { label: 'wire', value: '‹1›' },
+            { label: 'colour', value: 'BK' },
+            { label: 'colour', value: 'BK' },
+            { label: 'od', value: 1.2, unit: 'mm' },
+          ],
+        },
+      });
+    const told = (day: string) => {
+      const { rows, head } = tableOf(tiny(permit), day);
+      const release = head.find(([label]) => label === 'Release')?.[1];
+      return [rows[0]?.standing, rows[1]?.standing, release];
+    };
+    expect(told('2026-06-30')).toEqual([
+      'accepted: concession D-1 until 2026-06-30',
+      'open',
+      'no critical finding is open; 1 other open',
+    ]);
+    expect(told('2026-07-01')).toEqual([
+      'expired: concession D-1 expired with 2026-06-30',
+      'open',
+      'blocked by 1 critical findings that are open',
+    ]);
+    expect(tableOf(tiny(permit)).head).toContainEqual(['Decision', expect.stringContaining('concession D-1 of 2026-02-03 on sample-critical revision 3; requirement: red; actual: BK; limit: RD; reason: stock; requested by R. Quester; approved by A. Prover (quality, 2026-02-03); holds until 2026-06-30')]); // prettier-ignore
+  });
+
+  it('lists the limits used in the head', () => {
+    expect(tableOf(tiny()).head).toContainEqual(['Limit', 'strip length tolerance = 0.5 mm (common practice, where the contact states none, not verified)']); // prettier-ignore
   });
 
   it('states in the head how much was asked, so that an empty list is not taken for an unasked one', () => {

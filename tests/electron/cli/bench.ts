@@ -6,6 +6,9 @@ import type { Project } from '@latchwork/core/model/project';
 import type { ExitCode } from '../../../electron/cli/io';
 import { run } from '../../../electron/cli/run';
 
+/** The day on which these tests take place. */
+export const TODAY = '2026-03-01';
+
 export interface Ran {
   readonly code: ExitCode;
   readonly out: string;
@@ -30,7 +33,12 @@ export async function bench() {
     async run(...argv: string[]): Promise<Ran> {
       let out = '';
       let err = '';
-      const code = await run(argv, { out: (t) => void (out += t), err: (t) => void (err += t) });
+      const code = await run(argv, {
+        root: process.cwd(),
+        today: () => TODAY,
+        out: (t) => void (out += t),
+        err: (t) => void (err += t),
+      });
       return { code, out, err };
     },
     remove: (): Promise<void> => rm(folder, { recursive: true, force: true }),

@@ -1,5 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
+import { draftDecision } from '@latchwork/core/decisions/draft-decision';
+import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import type { Decision } from '@latchwork/core/model/decision';
 import { tiny } from '@latchwork/core/model/tiny';
+import { checkHarness } from '@latchwork/core/rules/check-harness';
+import { RULES } from '@latchwork/core/rules/index';
 import { bench, type Bench } from './bench';
 
 let b: Bench;
@@ -43,16 +48,18 @@ describe('latchwork check', () => {
     const { code, out, err } = await b.run('check', b.path('faulty.latchwork'), '--json');
     expect([code, err]).toEqual([1, '']);
     const answer = JSON.parse(out);
-    expect(Object.keys(answer)).toEqual(['format', 'formatVersion', 'caution', 'project', 'limitSet', 'failOn', 'summary', 'rules', 'findings']); // prettier-ignore
+    expect(Object.keys(answer)).toEqual(['format', 'formatVersion', 'caution', 'project', 'limitSet', 'failOn', 'date', 'summary', 'rules', 'accepted', 'findings']); // prettier-ignore
     expect(answer).toMatchObject({
       format: 'latchwork-check',
       formatVersion: 1,
       project: { title: 'Tiny example', identificationNumber: '', revision: 'A' },
       limitSet: { name: 'General', revision: '1' },
       failOn: 'major',
+      date: '2026-03-01',
+      accepted: 0,
     });
     const finding = answer.findings.find((f: { rule: string }) => f.rule === 'contact-kind');
-    expect(Object.keys(finding)).toEqual(['key', 'rule', 'ruleRevision', 'severity', 'result', 'open', 'objects', 'message', 'data', 'evidence', 'needs', 'fix', 'decisions']); // prettier-ignore
+    expect(Object.keys(finding)).toEqual(['key', 'rule', 'ruleRevision', 'severity', 'result', 'open', 'objects', 'message', 'data', 'evidence', 'needs', 'fix', 'standing', 'decisions']); // prettier-ignore
     expect(finding.objects[0]).toMatchObject({ text: 'X1:1' });
     expect(finding.message).not.toContain('{{');
     expect(answer.rules.find((r: { id: string }) => r.id === 'contact-kind')).toMatchObject({ pass: 3, fail: 1, cannotVerify: 0 }); // prettier-ignore
@@ -82,5 +89,55 @@ describe('latchwork check', () => {
     const { code, out, err } = await b.run('check', await b.write('bad.latchwork', content));
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(words);
+  });
+});
+
+describe('a finding with a decision on record', () => {
+  const faulty = tiny((t) => void (t.wire('W1').ends[0].stripLengthMm = 9));
+  const found = checkHarness(deriveHarness(faulty), RULES).findings[0]!;
+  const permit = (change: Partial<Decision>): Decision => ({
+    ...draftDecision(faulty, found, RULES.find((r) => r.meta.id === found.rule)?.meta),
+    id: '00000000-0000-4000-8000-0000000d0001',
+    number: 'D-1',
+    kind: 'deviation-permit',
+    reason: 'First lot only',
+    requester: 'R. Quester',
+    approvals: [{ name: 'A. Prover', role: 'quality', date: '2026-02-01' }],
+    decidedOn: '2026-02-01',
+    expiresOn: '2026-06-30',
+    ...change,
+  });
+  const saved = (change: Partial<Decision> = {}) =>
+    b.save('decided.latchwork', { ...faulty, decisions: [permit(change)] });
+
+  test.each([
+    ['before it was decided', '2026-01-31', 1, 'open: deviation permit D-1 is dated 2026-02-01'],
+    ['on its last day', '2026-06-30', 0, 'accepted: deviation permit D-1 until 2026-06-30'],
+    ['the day after', '2026-07-01', 1, 'expired: deviation permit D-1 expired with 2026-06-30'],
+  ])('counts for --fail-on unless the decision covers it: %s', async (_name, day, code, words) => {
+    const ran = await b.run('check', await saved(), '--fail-on', 'note', '--date', day);
+    expect(ran.code).toBe(code);
+    expect(ran.out).toContain(words);
+    expect(ran.out).toContain(`${code === 0 ? 1 : 0} accepted by a decision on record, judged on ${day}.`);
+  });
+
+  it('goes by the day of the machine where none is named', async () => {
+    expect((await b.run('check', await saved({ expiresOn: '2026-02-28' }))).out).toContain('judged on 2026-03-01'); // prettier-ignore
+  });
+
+  it('says the same in JSON', async () => {
+    const { out } = await b.run('check', await saved(), '--json', '--date', '2026-07-01');
+    const answer = JSON.parse(out);
+    expect(answer).toMatchObject({ date: '2026-07-01', accepted: 0 });
+    expect(answer.findings[0].standing).toEqual({
+      state: 'expired',
+      text: 'expired: deviation permit D-1 expired with 2026-06-30',
+    });
+  });
+
+  test.each(['tomorrow', '2026-02-30', '1.3.2026'])('does not take "%s" for a day', async (day) => {
+    const { code, out, err } = await b.run('check', await saved(), '--date', day);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('It is not a day');
   });
 });

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { parse } from 'csv-parse/sync';
 import ExcelJS from 'exceljs';
 import { afterEach, beforeEach, describe, expect, it, test } from 'vitest';
@@ -53,7 +54,27 @@ describe('latchwork export', () => {
     },
   );
 
+  it('writes a findings report as PDF, the same bytes for the same day', async () => {
+    const pdf = (out: string, day: string) =>
+      b.run('export', file, '--document', 'findings-report', '--format', 'pdf', '--out', b.path(out), '--date', day); // prettier-ignore
+    expect((await pdf('a.pdf', '2026-03-01')).code).toBe(0);
+    await pdf('b.pdf', '2026-03-01');
+    await pdf('c.pdf', '2026-03-02');
+    const [x, y, z] = await Promise.all(['a.pdf', 'b.pdf', 'c.pdf'].map((f) => b.bytes(f)));
+    expect(x!.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(Buffer.compare(x!, y!)).toBe(0);
+    expect(Buffer.compare(x!, z!)).not.toBe(0);
+  }, 30_000);
+
+  it('puts the baseline into the head: the SHA-256 of the file as the program writes it', async () => {
+    await exported('parts-list', 'json', 'parts.json');
+    const { head } = JSON.parse(await b.read('parts.json')) as { head: { label: string; value: string }[] };
+    const hash = createHash('sha256').update(await b.bytes('tiny.latchwork')).digest('hex'); // prettier-ignore
+    expect(head).toContainEqual({ label: 'Baseline (SHA-256)', value: hash });
+  });
+
   test.each([
+    ['a document that is not made as pages', ['--document', 'parts-list', '--format', 'pdf', '--out', 'x'], 'not made as PDF'],
     ['an unknown document', ['--document', 'poem', '--format', 'csv', '--out', 'x'], 'poem'],
     ['an unknown format', ['--document', 'parts-list', '--format', 'doc', '--out', 'x'], 'doc'],
     ['no place to write', ['--document', 'parts-list', '--format', 'csv'], '--out'],

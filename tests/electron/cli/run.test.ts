@@ -18,9 +18,16 @@ const echo: CliCommand = {
 async function line(...argv: string[]): Promise<{ code: ExitCode; out: string; err: string }> {
   let out = '';
   let err = '';
-  const code = await run(argv, { out: (text) => void (out += text), err: (text) => void (err += text) }, [
-    echo,
-  ]);
+  const code = await run(
+    argv,
+    {
+      root: '',
+      today: () => '2026-03-01',
+      out: (text) => void (out += text),
+      err: (text) => void (err += text),
+    },
+    [echo],
+  );
   return { code, out, err };
 }
 

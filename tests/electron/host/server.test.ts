@@ -18,6 +18,7 @@ async function host(): Promise<RunningHost> {
     workFolder: join(folder, 'work'),
     demosFolder: join(folder, 'demos'),
     cataloguesFolder: join(folder, 'catalogues'),
+    fontsFolder: join(process.cwd(), 'assets', 'fonts'),
     windowFolder: join(folder, 'window'),
   };
   mkdirSync(places.windowFolder);

@@ -60,7 +60,7 @@ describe('the package', () => {
         ]),
       );
       const expected =
-        /^\/(package\.json|\.out\/(electron\/(main|preload)\.cjs|renderer\/.*)|assets\/catalogues\/.*|demo-projects\/.*|\.out)$/;
+        /^\/(package\.json|\.out\/(electron\/(main|preload)\.cjs|renderer\/.*)|assets\/(catalogues|fonts)\/.*|demo-projects\/.*|\.out)$/;
       expect(files.filter((path) => !expected.test(path))).toEqual([]);
 
       const packed = JSON.parse(extractFile(asar, 'package.json').toString());

@@ -2,6 +2,8 @@ import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { join } from 'node:path';
 import { defaultSettings } from '@latchwork/core/bridge/settings';
 import { type Handlers } from '@latchwork/core/bridge/contract';
+import { serialiseProject } from '@latchwork/core/model/serialise';
+import { tiny } from '@latchwork/core/model/tiny';
 import { describe, expect, it } from 'vitest';
 import { createHandlers, openServices } from '../../../electron/services/handlers';
 import { type Dialogs, type Shell } from '../../../electron/services/shell';
@@ -23,6 +25,7 @@ function bench(shell: Partial<Shell> = {}): Bench {
     workFolder: join(folder, 'work'),
     demosFolder: join(folder, 'demos'),
     cataloguesFolder: join(folder, 'catalogues'),
+    fontsFolder: join(process.cwd(), 'assets', 'fonts'),
     windowFolder: join(folder, 'window'),
   };
   mkdirSync(places.demosFolder);
@@ -299,6 +302,33 @@ describe('exporting', () => {
     expect(await b.handlers['table:export'](wanted)).toEqual({ status: 'saved', name: `list.${format}` });
     expect(readFileSync(join(b.folder, 'work', 'exports', `list.${format}`)).length).toBeGreaterThan(5);
     expect(await b.handlers['table:export'](wanted)).toMatchObject({ status: 'exists' });
+  });
+});
+
+describe('a document as PDF', () => {
+  const wanted = {
+    document: 'findings-report',
+    text: serialiseProject(tiny()),
+    date: '2026-03-01',
+    suggestedName: 'findings.pdf',
+    name: null,
+    replace: false,
+  };
+
+  it('is drawn from the text of the project and written beside the other exports', async () => {
+    const b = bench();
+    expect(await b.handlers['document:export-pdf'](wanted)).toEqual({ status: 'saved', name: 'findings.pdf' }); // prettier-ignore
+    const bytes = readFileSync(join(b.folder, 'work', 'exports', 'findings.pdf'));
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+  }, 30_000);
+
+  it.each([
+    ['an unknown document', { document: 'poem' }, 'There is no document poem.'],
+    ['one that is not made as pages', { document: 'parts-list' }, 'Parts list is not made as PDF.'],
+    ['a text that is no project', { text: '{}' }, 'not a latchwork-project file'],
+  ])('is refused for %s', async (_name, change, words) => {
+    const answer = await bench().handlers['document:export-pdf']({ ...wanted, ...change });
+    expect(answer).toMatchObject({ status: 'failed', reason: expect.stringContaining(words) });
   });
 });
 

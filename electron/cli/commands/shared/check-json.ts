@@ -1,4 +1,5 @@
 import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
+import { standingText } from '@latchwork/core/decisions/standing-words';
 import { decisionText } from '@latchwork/core/exports/findings/finding-words';
 import { type ToldFinding } from '@latchwork/core/exports/findings/told-findings';
 import { type CheckResult } from '@latchwork/core/rules/check-harness';
@@ -10,7 +11,12 @@ import { RULES } from '@latchwork/core/rules/index';
  * `latchwork check --json`. Fields keep their name and meaning while `formatVersion` stays; new ones may come. The
  * order of findings and keys is fixed: the same project gives the same bytes.
  */
-export function checkJson(result: CheckResult, told: readonly ToldFinding[], failOn: Severity): string {
+export function checkJson(
+  result: CheckResult,
+  told: readonly ToldFinding[],
+  failOn: Severity,
+  date: string,
+): string {
   const { project } = result.harness;
   const tally = result.tally();
   const count = (severity: Severity, kind: 'fail' | 'cannot-verify'): number =>
@@ -28,6 +34,7 @@ export function checkJson(result: CheckResult, told: readonly ToldFinding[], fai
     },
     limitSet: { name: project.limitSet.name, revision: project.limitSet.revision },
     failOn,
+    date,
     summary: Object.fromEntries(
       SEVERITIES.map((s) => [s, { fail: count(s, 'fail'), cannotVerify: count(s, 'cannot-verify') }]),
     ),
@@ -37,7 +44,8 @@ export function checkJson(result: CheckResult, told: readonly ToldFinding[], fai
       severity: meta.severity,
       ...(tally.get(meta.id) ?? { pass: 0, fail: 0, cannotVerify: 0 }),
     })),
-    findings: told.map(({ finding, message, decisions }) => ({
+    accepted: told.filter((t) => t.standing?.state === 'accepted').length,
+    findings: told.map(({ finding, message, decisions, standing }) => ({
       key: finding.key,
       rule: finding.rule,
       ruleRevision: finding.ruleRevision,
@@ -50,6 +58,7 @@ export function checkJson(result: CheckResult, told: readonly ToldFinding[], fai
       evidence: finding.evidence,
       needs: finding.needs.map((n) => ({ ...n, ...(n.at ? { at: objectOf(n.at) } : {}) })),
       fix: finding.fix ? { label: finding.fix.label, command: finding.fix.command } : null,
+      standing: standing && { state: standing.state, text: standingText(standing) },
       decisions: decisions.map((d) => ({ number: d.number, kind: d.kind, text: decisionText(d, finding) })),
     })),
   };
