@@ -3,7 +3,7 @@ import { CAVITY_RADIUS_MM, TITLE_HEIGHT_MM } from '@latchwork/core/derive/symbol
 import type { ConnectorItem } from '../scene/items';
 import { bodyOf, paintBody, paintFace, type Body } from './body';
 import { paintNearCavities } from './near-cavities';
-import { clamp, mono, text, type Pen } from './pen';
+import { clamp, mono, rimmed, text, type Pen } from './pen';
 
 /** From this size on a number can be read in its cavity, px. */
 const LEAST_NUMBER_PX = 6;
@@ -117,7 +117,7 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
   ctx.fillStyle = look.tokens.ink;
   list.forEach((c, i) => {
     const b = bodies[i] as Body;
-    ctx.fillText(c.use.resolved.connector.designator, b.x0, b.y0 - lift);
+    rimmed(pen, c.use.resolved.connector.designator, b.x0, b.y0 - lift);
   });
   if (s < 2.4 || pen.hasty) return;
   ctx.fillStyle = look.tokens['ink-2'];
@@ -126,7 +126,8 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
   list.forEach((c, i) => {
     const b = bodies[i] as Body;
     const below = c.use.resolved.part?.bodyForm === 'plug' && (c.use.resolved.part.rows ?? 1) > 1 ? 1.7 : 0;
-    ctx.fillText(
+    rimmed(
+      pen,
       VIEW_NAMES[c.use.resolved.connector.view],
       (b.x0 + b.x1) / 2,
       b.y1 + below * s + clamp(3.4 * s, 10, 26),
@@ -140,10 +141,10 @@ function paintTitles(pen: Pen, list: readonly ConnectorItem[], bodies: readonly 
     const { part, connector } = c.use.resolved;
     const taken = connector.designator.length * size * 0.62;
     if (part && part.partNumber.length * 7 < b.x1 - b.x0 - taken + TITLE_HEIGHT_MM)
-      ctx.fillText(part.partNumber, b.x1, b.y0 - lift);
+      rimmed(pen, part.partNumber, b.x1, b.y0 - lift);
     else if (part) {
       ctx.textAlign = 'left';
-      ctx.fillText(part.partNumber, b.x0, b.y0 - lift - size);
+      rimmed(pen, part.partNumber, b.x0, b.y0 - lift - size);
       ctx.textAlign = 'right';
     }
   });

@@ -93,3 +93,14 @@ export function shortened(ctx: CanvasRenderingContext2D, words: string, widthPx:
   }
   return '';
 }
+
+/** Text with a rim of paper, so that it can be read where wires run under it. */
+export function rimmed({ ctx, look, hasty }: Pen, words: string, x: number, y: number): void {
+  if (!hasty) {
+    ctx.lineJoin = 'round';
+    ctx.lineWidth = 3;
+    ctx.strokeStyle = look.tokens.paper;
+    ctx.strokeText(words, x, y);
+  }
+  ctx.fillText(words, x, y);
+}

@@ -82,6 +82,8 @@ function paintFrame(pen: Pen, from: Point, to: Point): void {
   ctx.strokeRect(x + 0.5, y + 0.5, w, h);
 }
 
+const MANY_WIRES = 12;
+
 type MoveGesture = Extract<Gesture, { is: 'move' }>;
 
 function paintMove(pen: Pen, scene: DiagramScene, g: MoveGesture, lifted: ReadonlySet<string>): void {
@@ -91,8 +93,10 @@ function paintMove(pen: Pen, scene: DiagramScene, g: MoveGesture, lifted: Readon
   const shifts = new Map([...moved].map((id) => [id, g.by]));
   for (const a of scene.areas) if (moved.has(a.id)) paintArea(pen, a, x, y);
   const wires = scene.wires.list.filter((w) => lifted.has(w.id)).map((w) => w.wire);
+  // Many wires on the move are drawn without casing and stripes, to keep up with the pointer.
+  const light: Pen = wires.length > MANY_WIRES ? { ...pen, detail: 'far' } : pen;
   inMillimetres(pen, (ctx) => {
-    for (const w of layRibbon(wires, shifts)) strokeWire(ctx, w, pen);
+    for (const w of layRibbon(wires, shifts)) strokeWire(ctx, w, light);
     for (const m of scene.mates) if (lifted.has(m.id)) strokeMate(ctx, movedMate(scene, m, moved, g.by), pen);
   });
   const list = scene.connectors.filter((c) => moved.has(c.id));

@@ -2,7 +2,7 @@ import { boxesMeet } from '@latchwork/core/base/point';
 import { moveAlong } from '../scene/curve';
 import type { WireItem } from '../scene/items';
 import { isFaint } from './look';
-import { clamp, inMillimetres, mono, type Pen } from './pen';
+import { clamp, inMillimetres, mono, rimmed, type Pen } from './pen';
 
 /** Width of a wire's base colour on the screen, px. */
 export const wireWidthPx = (s: number): number => clamp(0.72 * s, 1.15, 6);
@@ -94,9 +94,6 @@ export function paintCodes(pen: Pen, wires: readonly WireItem[]): void {
   const size = clamp(1.75 * s, 8, 11);
   ctx.font = mono(look, size);
   ctx.fillStyle = look.tokens['ink-2'];
-  ctx.strokeStyle = look.tokens.paper;
-  ctx.lineWidth = 3;
-  ctx.lineJoin = 'round';
   ctx.textBaseline = 'alphabetic';
   const taken = new Set<number>();
   for (const w of wires)
@@ -113,8 +110,6 @@ export function paintCodes(pen: Pen, wires: readonly WireItem[]): void {
       const clear = wireWidthPx(s) / 2 + 2.5;
       const x = pen.x(m.x + m.side * 1.6);
       const y = pen.y(m.y) + (under < m.y - 0.5 ? clear + size * 0.72 : -clear);
-      // A rim of paper keeps the code readable where a neighbour crosses it.
-      ctx.strokeText(words, x, y);
-      ctx.fillText(words, x, y);
+      rimmed(pen, words, x, y);
     });
 }
