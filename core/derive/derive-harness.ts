@@ -19,7 +19,7 @@ import { resolveConnectors } from './resolve-connectors';
 import { resolveWire, wireLookups } from './resolve-wires';
 import { isTwisted } from './twist';
 import { createRouter } from './route';
-import { lazySupplies, type LazySupplies } from './supplies';
+import { lazySupplies, type LazySupplies } from './supply-table';
 import { segmentTables, type SegmentTables } from './segment-uses';
 
 /** Inner tables that the next derivation starts from; not for readers of the harness. */
@@ -67,7 +67,7 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
   const netList = netTable({ wires, connectors, mates }, old?.nets);
   const nets = netList.list;
   const segments = segmentTables({ project, parts, connectors: resolved, wires, router }, old?.segments);
-  const supplies = lazySupplies({ project, nets, connectorById, mates }, old?.supplies);
+  const supplies = lazySupplies({ project, nets, connectors, connectorById, mates }, old?.supplies);
 
   const harness: Harness = {
     project,

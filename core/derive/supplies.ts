@@ -1,6 +1,7 @@
 import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import { reuse, reuseList } from '../base/same-fields';
+import { compareText } from '../base/stable-order';
 import type { Fuse, Signal } from '../model/electrical';
 import type { Project } from '../model/project';
 import type { ConnectorUse, Net, ResolvedMate, ResolvedWire, Supply } from './harness';
@@ -8,47 +9,34 @@ import type { ConnectorUse, Net, ResolvedMate, ResolvedWire, Supply } from './ha
 export interface SupplyInputs {
   readonly project: Project;
   readonly nets: readonly Net[];
+  readonly connectors: readonly ConnectorUse[];
   readonly connectorById: ReadonlyMap<string, ConnectorUse>;
   readonly mates: readonly ResolvedMate[];
 }
 
-/** The supplies of a harness, worked out when first asked for. */
-export interface LazySupplies {
-  get(): readonly Supply[];
-  /** The newest list that was worked out, here or before; what a later one starts from. */
-  latest(): readonly Supply[] | undefined;
-}
-
-/** Holds on to the list before, never to the harness before, so that no chain of old harnesses stays alive. */
-export function lazySupplies(inputs: SupplyInputs, before: LazySupplies | undefined): LazySupplies {
-  const start = before?.latest();
-  let list: readonly Supply[] | undefined;
-  return {
-    get: () => (list ??= suppliesOf(inputs, start)),
-    latest: () => list ?? start,
-  };
-}
-
-/** In the order of the nets. A supply of which nothing changed is the very same object as in `previous`. */
+/** In the order of their keys. A supply of which nothing changed is the very same object as in `previous`. */
 export function suppliesOf(inputs: SupplyInputs, previous?: readonly Supply[]): readonly Supply[] {
-  const { groups, feedsOf } = groupsOf(inputs.project.signals);
   const netsOf = new Map<string, Net[]>();
   for (const net of inputs.nets)
-    for (const s of net.signals)
-      for (const key of groups.get(s.id) ?? []) {
-        const list = netsOf.get(key);
-        if (!list) netsOf.set(key, [net]);
-        else if (list.at(-1) !== net) list.push(net);
-      }
-  const was = previous && byKey(previous);
-  const out: Supply[] = [];
-  for (const [key, nets] of netsOf) out.push(supplyOf(key, feedsOf.get(key), nets, inputs, was?.get(key)));
-  return reuseList(previous, out);
+    for (const key of supplyKeysOf(net, inputs.project)) {
+      const list = netsOf.get(key);
+      if (list) list.push(net);
+      else netsOf.set(key, [net]);
+    }
+  const was = new Map(previous?.map((s) => [s.key, s]));
+  const keys = [...netsOf.keys()].sort(compareText);
+  return reuseList(
+    previous,
+    keys.map((key) => supplyOf(key, netsOf.get(key) ?? [], inputs, was.get(key))),
+  );
 }
 
-const byKey = memoByIdentity(
-  (list: readonly Supply[]): ReadonlyMap<string, Supply> => new Map(list.map((s) => [s.key, s])),
-);
+/** The supplies that a net takes part in, each once. */
+export function supplyKeysOf(net: Net, project: Project): readonly string[] {
+  const { groups } = groupsOf(project.signals);
+  if (net.signals.length === 1 && net.signals[0]) return groups.get(net.signals[0].id) ?? [];
+  return [...new Set(net.signals.flatMap((s) => groups.get(s.id) ?? []))];
+}
 
 /** Which supplies a signal belongs to (a return that itself states a return belongs to two), and what feeds each. */
 const groupsOf = memoByIdentity((signals: readonly Signal[]) => {
@@ -68,13 +56,14 @@ const groupsOf = memoByIdentity((signals: readonly Signal[]) => {
   return { groups, feedsOf };
 });
 
-function supplyOf(
+/** One supply, with the nets that take part in it in the order of the harness; `was` itself where nothing changed. */
+export function supplyOf(
   key: string,
-  returning: readonly Signal[] | undefined,
   nets: readonly Net[],
   inputs: SupplyInputs,
   was: Supply | undefined,
 ): Supply {
+  const returning = groupsOf(inputs.project.signals).feedsOf.get(key);
   const own = byId(inputs.project.signals).get(key);
   const returnSignal = returning ? own : undefined;
   const feeds = returning ?? (own ? [own] : []);
