@@ -50,7 +50,7 @@ describe.each(goodCalls(workbench()).map((c) => [c.id, c] as const))('%s', (id, 
     const after = done(before, call).project;
     const step = deriveHarness(after, deriveHarness(before.project));
     const fresh = deriveHarness(after);
-    for (const part of ['connectors', 'wires', 'mates', 'nets', 'segments'] as const)
+    for (const part of ['connectors', 'wires', 'mates', 'nets', 'segments', 'supplies'] as const)
       expect(step[part]).toEqual(fresh[part]);
   });
 });

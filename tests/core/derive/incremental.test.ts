@@ -63,6 +63,13 @@ const seen = (h: Harness) => ({
     signals: n.signals,
     splices: n.splices,
   })),
+  supplies: h.supplies.map((s) => ({
+    key: s.key,
+    nets: s.nets.map((n) => n.key),
+    wires: s.wires.map((w) => w.wire),
+    mates: s.mates.map((m) => m.mate),
+    uses: s.uses.map((u) => u.resolved.connector),
+  })),
   ends: h.connectors.map((c) => c.cavities.map((v) => v.ends.map((e) => `${e.wire.wire.id} ${e.index}`))),
   wires: h.wires.map((w) => ({
     wire: w.wire,

@@ -154,6 +154,28 @@ const EDITS: Record<string, Edit> = {
     const e = one(p.equipment, n);
     if (e?.kind === 'board') e.thicknessMm = n % 3 ? 1 + (n % 4) : undefined;
   },
+  current(p, n) {
+    const s = one(p.signals, n);
+    if (s) s.currentA = n % 3 ? (n % 70) / 10 : undefined;
+  },
+  source(p, n) {
+    const [s, c] = [one(p.signals, n), one(p.connectors, n >> 2)];
+    if (s && c) s.source = n % 3 ? { connector: c.id, cavity: String(1 + ((n >> 4) % 3)) } : undefined;
+  },
+  returns(p, n) {
+    const s = one(p.signals, n);
+    if (s) s.returnsOn = n % 3 ? one(p.signals, n >> 2)?.id : undefined;
+  },
+  fuse(p, n) {
+    const w = one(p.wires, n);
+    if (n % 3 === 0) p.fuses.splice(0, 1);
+    else if (w)
+      p.fuses.push({ id: uuid(900_000 + p.fuses.length), designator: 'F', wire: w.id, ratedA: 1 + (n % 5) });
+  },
+  high(p, n) {
+    const s = one(p.signals, n);
+    if (s) s.voltageV = [12, 60, 400, -325][n % 4];
+  },
   limit(p, n) {
     const l = one(p.limitSet.limits, n);
     if (l) l.value = (n % 7) / 10;
