@@ -70,10 +70,13 @@ export function VerifiedMark({ verified }: { verified: boolean }) {
 export function WorkedCalc({
   title,
   working,
+  before,
   children,
 }: {
   title: string;
   working: Working;
+  /** Stands over the formula: the limit as a bar. */
+  before?: ReactNode;
   children: ReactNode;
 }) {
   return (
@@ -84,6 +87,7 @@ export function WorkedCalc({
           <Heading slot="title" level={3}>
             {title}
           </Heading>
+          {before}
           <CalcWorkingBody working={working} />
         </Dialog>
       </Popover>

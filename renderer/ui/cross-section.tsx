@@ -105,7 +105,7 @@ export function CrossSection({ section, label, unit = 'mm', lit, onHover, onPick
         >
           <title>{w.name}</title>
           <WireDisc wire={w} />
-          {w.colour && w.r * pxPerMm > LETTER_PX * 1.3 ? (
+          {w.colour && 2 * w.r * pxPerMm > LETTER_PX * (0.62 * colourText(w.colour).length + 0.8) ? (
             <text x={w.x} y={w.y} fontSize={LETTER_PX / pxPerMm} strokeWidth={3 / pxPerMm}>
               {colourText(w.colour)}
             </text>

@@ -15,7 +15,8 @@ function Node({ node }: { node: FormulaNode }) {
     case 'number':
       return <mn>{node.text}</mn>;
     case 'words':
-      return <mtext>{node.text}</mtext>;
+      // Not mtext, which counts as space and takes the room around a sign away.
+      return <mi className="formula-words">{node.text}</mi>;
     case 'operator':
       return /^[(),|∑]$/.test(node.text) ? (
         <mo>{node.text}</mo>
@@ -30,7 +31,7 @@ function Node({ node }: { node: FormulaNode }) {
       ) : (
         <msub>
           <mi>{node.text}</mi>
-          <mtext>{node.below}</mtext>
+          <mi className="formula-words">{node.below}</mi>
         </msub>
       );
     case 'fraction':

@@ -2,8 +2,10 @@ import type { CavityUse } from '@latchwork/core/derive/harness';
 import { appStore, useApp } from '../../app/store';
 import { ChoiceField } from '../../ui/choice-field';
 import { Button } from '../../ui/button';
+import { cavityFigures } from './cavity-figures';
 import { setCavityState, stateChoices } from './cavity-state';
 import { contactOf } from './cavity-table';
+import { ComputedSection } from './computed-section';
 import { SignalField } from './fields';
 import { RefLink } from './ref-link';
 import { CardHead, Section } from './section';
@@ -12,6 +14,7 @@ import { WireEndSection } from './wire-end';
 /** One cavity of a connector. */
 export function CavityCard({ cavity }: { cavity: CavityUse }) {
   const dispatch = useApp((s) => s.dispatch);
+  const harness = useApp((s) => s.harness);
   const { connector } = cavity.connector;
   const place = { connector: connector.id, cavity: cavity.cavity };
   return (
@@ -53,6 +56,10 @@ export function CavityCard({ cavity }: { cavity: CavityUse }) {
           </div>
         ) : null}
       </Section>
+      <ComputedSection
+        figures={cavityFigures(harness, cavity)}
+        of={`${connector.designator}:${cavity.cavity}`}
+      />
       {cavity.ends.map((e) => (
         <div key={`${e.wire.wire.id} ${e.index}`} className="cavity-wire">
           <p>

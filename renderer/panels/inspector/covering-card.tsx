@@ -7,6 +7,8 @@ import { LengthField } from '../../ui/length-field';
 import { NumberField } from '../../ui/number-field';
 import { askPart } from '../part-picker';
 import { useAllParts } from '../shelf/use-all-parts';
+import { ComputedSection } from './computed-section';
+import { coveringFigures } from './covering-figures';
 import { DesignatorField, attempt } from './fields';
 import { PartButton } from './part-button';
 import { PartFacts } from './part-facts';
@@ -16,7 +18,9 @@ import { CardHead, Section } from './section';
 export function CoveringCard({ covering: c }: { covering: Covering }) {
   const project = useApp((s) => s.history.project);
   const parts = useAllParts();
+  const harness = useApp((s) => s.harness);
   const part = byId(project.parts).get(c.part);
+  const covers = partOfKind(part, 'covering');
   const choose = async (): Promise<void> => {
     const answer = await askPart({
       title: 'Covering',
@@ -50,6 +54,12 @@ export function CoveringCard({ covering: c }: { covering: Covering }) {
           }
         />
       </Section>
+      {covers ? (
+        <ComputedSection
+          figures={coveringFigures(harness, c, covers)}
+          of={c.designator ?? covers.partNumber}
+        />
+      ) : null}
       {part ? <PartFacts part={part} /> : null}
     </>
   );

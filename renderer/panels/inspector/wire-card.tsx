@@ -1,4 +1,5 @@
 import type { ResolvedWire } from '@latchwork/core/derive/harness';
+import { wireFigures } from '@latchwork/core/derive/wire-figures';
 import { partOfKind, type Part } from '@latchwork/core/model/parts/part';
 import type { WirePart } from '@latchwork/core/model/parts/wire';
 import { wireSizeText } from '@latchwork/core/model/wire-size';
@@ -11,6 +12,7 @@ import { askPart } from '../part-picker';
 import { useAllParts } from '../shelf/use-all-parts';
 import { fitOf } from './choose-contact';
 import { ColourField } from './colour-field';
+import { ComputedSection } from './computed-section';
 import { DesignatorField, SignalField, attempt, orNull } from './fields';
 import { lengthWorking } from './length-working';
 import { PartButton } from './part-button';
@@ -26,6 +28,7 @@ type Change = Extract<Parameters<typeof attempt>[0], { id: 'wire.edit' }>['args'
 export function WireCard({ wire }: { wire: ResolvedWire }) {
   const { wire: w, conductor, length, group } = wire;
   const project = useApp((s) => s.history.project);
+  const harness = useApp((s) => s.harness);
   const parts = useAllParts();
   const edit = (change: Change): string | null => attempt({ id: 'wire.edit', args: { ids: [w.id], change } });
   const offered = partOfKind(wire.part, 'wire')?.colours;
@@ -85,6 +88,7 @@ export function WireCard({ wire }: { wire: ResolvedWire }) {
           commit={(extraMm) => edit({ extraMm })}
         />
       </Section>
+      <ComputedSection figures={wireFigures(harness, wire)} of={w.designator} />
       <WireEndSection wire={wire} index={0} />
       <WireEndSection wire={wire} index={1} />
       <Section title="Note" open={w.note !== undefined}>

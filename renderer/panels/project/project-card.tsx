@@ -7,6 +7,7 @@ import { attempt } from '../inspector/fields';
 import { Section } from '../inspector/section';
 import { LimitSetChoice } from './limit-set-choice';
 import { LimitTable } from './limit-table';
+import { LimitTables } from './limit-tables';
 import { Revisions } from './revisions';
 import { Signals } from './signals';
 import { TitleBlockFields } from './title-block-fields';
@@ -27,6 +28,7 @@ export function ProjectCard() {
       </Section>
       <Section title={`Limits: ${limitSet.name}, revision ${limitSet.revision}`} open={false}>
         <LimitSetChoice />
+        <LimitTables />
         <LimitTable />
         <CheckField
           label="Regulated use: safety findings need two approvers"
