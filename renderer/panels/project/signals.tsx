@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { compareNatural } from '@latchwork/core/base/stable-order';
+import type { Connector } from '@latchwork/core/model/connector';
 import type { Signal } from '@latchwork/core/model/electrical';
 import type { Wire } from '@latchwork/core/model/wire';
 import { appStore, useApp } from '../../app/store';
@@ -91,9 +92,31 @@ function wiresBySignal(wires: readonly Wire[]): ReadonlyMap<string, readonly str
   return out;
 }
 
+type Place = NonNullable<Signal['source']>;
+const placeKey = (p: Place): string => `${p.connector} ${p.cavity}`;
+
+/** Positions that declare the signal, and the one that feeds it now. */
+function placesOf(signal: Signal, connectors: readonly Connector[]): { value: string; text: string }[] {
+  const { source } = signal;
+  const declared = connectors.flatMap((c) =>
+    c.cavities.filter((e) => e.signal === signal.id).map((e) => ({ connector: c.id, cavity: e.cavity })),
+  );
+  const isNew = source && !declared.some((p) => placeKey(p) === placeKey(source));
+  return [...declared, ...(isNew ? [source] : [])]
+    .map((p) => ({
+      value: placeKey(p),
+      text: `${connectors.find((c) => c.id === p.connector)?.designator ?? '?'}:${p.cavity}`,
+    }))
+    .sort((a, b) => compareNatural(a.text, b.text));
+}
+
 const CLASSES = ['power', 'return', 'signal', 'shield', 'protective-earth'] as const;
 
 function SignalFields({ signal }: { signal: Signal }) {
+  const signals = useApp((s) => s.history.project.signals);
+  const connectors = useApp((s) => s.history.project.connectors);
+  const places = placesOf(signal, connectors);
+  const others = signals.filter((s) => s.id !== signal.id).sort((a, b) => compareNatural(a.name, b.name));
   const edit = (
     change: Extract<Parameters<typeof attempt>[0], { id: 'signal.edit' }>['args']['change'],
   ): string | null => attempt({ id: 'signal.edit', args: { id: signal.id, change } });
@@ -138,6 +161,41 @@ function SignalFields({ signal }: { signal: Signal }) {
           peakCurrentA !== null && peakCurrentA < 0
             ? 'A current here cannot be negative.'
             : edit({ peakCurrentA })
+        }
+      />
+      <NumberField
+        label="Peak lasts"
+        unit="s"
+        name="peakS"
+        value={signal.peakS}
+        commit={(peakS) =>
+          peakS !== null && peakS <= 0 ? 'A peak lasts longer than zero.' : edit({ peakS })
+        }
+      />
+      <ChoiceField
+        label="Returns on"
+        name="returnsOn"
+        value={signal.returnsOn ?? ''}
+        choices={[{ value: '', text: 'not known' }, ...others.map((s) => ({ value: s.id, text: s.name }))]}
+        choose={(id) => void edit({ returnsOn: id === '' ? null : id })}
+      />
+      <ChoiceField
+        label="Fed at"
+        name="source"
+        value={signal.source ? placeKey(signal.source) : ''}
+        choices={[{ value: '', text: 'not known' }, ...places]}
+        choose={(key) => {
+          const [connector, cavity] = key.split(' ');
+          void edit({ source: connector && cavity ? { connector, cavity } : null });
+        }}
+      />
+      <NumberField
+        label="Source limits at"
+        unit="A"
+        name="sourceLimitA"
+        value={signal.sourceLimitA}
+        commit={(sourceLimitA) =>
+          sourceLimitA !== null && sourceLimitA <= 0 ? 'A source limits above zero.' : edit({ sourceLimitA })
         }
       />
       <div className="card-actions">
