@@ -42,7 +42,7 @@ function Paper({ id }: { id: string }) {
     <section className="paper" aria-label={table.title}>
       <dl className="paper-block">
         {table.head
-          .filter(([label]) => label !== 'Caution')
+          .filter(([label]) => label !== 'Caution' && label !== 'Limit')
           .map(([label, value], i) => (
             <div key={`${label} ${i}`}>
               <dt>{label}</dt>

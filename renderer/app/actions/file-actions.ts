@@ -1,9 +1,11 @@
 import { EXPORTERS } from '@latchwork/core/exports/index';
+import { exportPdf } from '../files/export-pdf';
 import { exportTable } from '../files/export-table';
 import { importCatalogue } from '../files/import-catalogue';
 import { openFile, reloadFromDisk, startNew } from '../files/open';
 import { save, saveAs } from '../files/save';
 import { appStore, isDirty } from '../store';
+import { today } from '../today';
 import type { Action } from './action';
 
 export const FILE_ACTIONS: readonly Action[] = [
@@ -49,8 +51,14 @@ export const FILE_ACTIONS: readonly Action[] = [
       group: 'File' as const,
       run: () => {
         const { harness, check } = appStore.getState();
-        return exportTable(exporter.table(harness, check), format);
+        return exportTable(exporter.table(harness, check, today()), format);
       },
     })),
   ),
+  ...EXPORTERS.filter((exporter) => exporter.paper).map((exporter) => ({
+    id: `export.${exporter.id}.pdf`,
+    label: `Export ${exporter.title.toLowerCase()} as PDF …`,
+    group: 'File' as const,
+    run: () => exportPdf(exporter),
+  })),
 ];

@@ -1,3 +1,4 @@
+import { openRuleBook } from '../../panels/rules/rule-book';
 import { openOverlay } from '../overlays';
 import { PANELS, togglePanel } from '../panel-sizes';
 import { type AppState, appStore } from '../store';
@@ -118,6 +119,7 @@ export const VIEW_ACTIONS: readonly Action[] = [
     whileTyping: true,
     run: () => openOverlay('palette'),
   },
+  { id: 'help.rules', label: 'Rule book …', group: 'Help', run: () => void openRuleBook() },
   {
     id: 'help.keys',
     label: 'Keyboard …',

@@ -10,7 +10,11 @@ import { Quantity } from '../../ui/quantity';
 import { MARK_WORDS, SeverityMark } from '../../ui/severity-mark';
 import { say } from '../../ui/toasts';
 import { markOf, metaOf, sentenceOf } from '../rule-meta';
+import { openRuleBook } from '../rules/rule-book';
 import { bandOf } from './band-of';
+import { FindingHistory } from './finding-history';
+import { FindingStanding } from './finding-standing';
+import { FixPreview } from './fix-preview';
 
 const FORMBOARD = new Set(['node', 'segment', 'covering']);
 
@@ -50,6 +54,8 @@ export function FindingDetail({ finding }: { finding: Finding }) {
           <p className="second">One step, which can be undone. The rules are asked again at once.</p>
         ) : null}
       </header>
+      <FindingStanding finding={finding} />
+      {finding.fix ? <FixPreview fix={finding.fix} /> : null}
       {finding.needs.length ? <Needs needs={finding.needs} /> : null}
       {meta ? (
         <section>
@@ -73,8 +79,12 @@ export function FindingDetail({ finding }: { finding: Finding }) {
           <p className="second">
             <span className="mono">{meta.id}</span>, revision {meta.revision} · {meta.source}
           </p>
+          <Button look="link" onClick={() => void openRuleBook(meta.id)}>
+            Open it in the rule book
+          </Button>
         </section>
       ) : null}
+      <FindingHistory finding={finding} />
     </article>
   );
 }
@@ -141,7 +151,7 @@ function fillIn(need: Need): void {
   if (at.type === 'signal' || at.type === 'project') {
     select([]);
     setView({ page: 'diagram' });
-    return focusField(at.type === 'signal' ? `signal:${at.id}` : (need.field ?? ''));
+    return focusField(at.type === 'signal' ? `signal:${at.id}` : projectField(need.field ?? ''));
   }
   if (at.type === 'part')
     say(
@@ -154,6 +164,10 @@ function fillIn(need: Need): void {
   if (first) select([keyOfRef(first)]);
   if (need.field) focusField(need.field);
 }
+
+/** The field of the project card: limits go by "limit.<id>", the title block by the name alone. */
+const projectField = (field: string): string =>
+  field.replace(/^limitSet\./, 'limit.').replace(/^titleBlock\./, '');
 
 function mend(finding: Finding): void {
   if (!finding.fix) return;

@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'react';
 import { AID_NOT_AUTHORITY, cautionsOf } from '@latchwork/core/exports/cautions';
 import { RULES } from '@latchwork/core/rules/index';
-import { SEVERITIES } from '@latchwork/core/rules/finding';
 import { useApp } from '../../app/store';
 import { Button } from '../../ui/button';
 import { EmptyPlace } from '../../ui/empty-place';
@@ -9,8 +8,19 @@ import { MARK_WORDS, SeverityMark } from '../../ui/severity-mark';
 import { VirtualList } from '../../ui/virtual-list';
 import { markOf } from '../rule-meta';
 import { FindingDetail } from './finding-detail';
-import { ALL_FINDINGS, type FindingFilter, type FindingRow, findingRows } from './finding-filter';
+import {
+  ALL_FINDINGS,
+  type FindingFilter,
+  type FindingRow,
+  findingRows,
+  GROUPINGS,
+  type Grouping,
+} from './finding-filter';
+import { FindingFilters } from './finding-filters';
 import './findings.css';
+import { ReportMenu } from './report-menu';
+import { StandingChip } from './standing-chip';
+import { useStandings } from './use-standings';
 
 const isLine = (row: FindingRow): row is Exclude<FindingRow, { heading: string }> => 'finding' in row;
 
@@ -21,16 +31,37 @@ export function FindingsPage() {
   const openKey = useApp((s) => s.view.finding);
   const setView = useApp((s) => s.setView);
   const [filter, setFilter] = useState<FindingFilter>(ALL_FINDINGS);
-  const rows = useMemo(() => findingRows(project, findings, filter), [project, findings, filter]);
+  const [grouping, setGrouping] = useState<Grouping>('severity');
+  const standings = useStandings();
+  const rows = useMemo(
+    () => findingRows({ project, findings, standings }, filter, grouping),
+    [project, findings, standings, filter, grouping],
+  );
   const shown = findings.find((f) => f.key === openKey) ?? rows.find(isLine)?.finding;
   const count = rows.filter(isLine).length;
   return (
     <div className="findings">
       <section className="column findings-side" aria-label="List of findings">
-        <Filters filter={filter} change={setFilter} />
-        <p className="findings-count" role="status">
-          {count === findings.length ? `${count} findings` : `${count} of ${findings.length} findings`}
-        </p>
+        <FindingFilters filter={filter} change={setFilter} />
+        <div className="findings-count">
+          <span role="status">
+            {count === findings.length ? `${count} findings` : `${count} of ${findings.length} findings`}
+          </span>
+          <label>
+            by{' '}
+            <select
+              className="input"
+              aria-label="Group by"
+              value={grouping}
+              onChange={(e) => setGrouping(e.target.value as Grouping)}
+            >
+              {GROUPINGS.map((g) => (
+                <option key={g}>{g}</option>
+              ))}
+            </select>
+          </label>
+          <ReportMenu />
+        </div>
         {findings.length === 0 ? (
           <NothingFound />
         ) : count === 0 ? (
@@ -72,65 +103,10 @@ function Line({ row }: { row: FindingRow }) {
       <div>
         <div className="finding-where">
           <span className="mono">{row.where}</span>
+          {row.standing.state === 'open' ? null : <StandingChip standing={row.standing} />}
           <span className="second">{row.finding.rule}</span>
         </div>
         <div className="finding-sentence">{row.sentence}</div>
-      </div>
-    </div>
-  );
-}
-
-function Filters({ filter, change }: { filter: FindingFilter; change: (filter: FindingFilter) => void }) {
-  const findings = useApp((s) => s.check.findings);
-  const rules = [...new Set(findings.map((f) => f.rule))].sort();
-  const select = (
-    name: keyof FindingFilter,
-    label: string,
-    all: string,
-    values: readonly (readonly [string, string])[],
-  ) => (
-    <select
-      className="input"
-      aria-label={label}
-      value={filter[name]}
-      onChange={(e) => change({ ...filter, [name]: e.target.value })}
-    >
-      <option value="">{all}</option>
-      {values.map(([value, text]) => (
-        <option key={value} value={value}>
-          {text}
-        </option>
-      ))}
-    </select>
-  );
-  return (
-    <div className="findings-filters">
-      <input
-        className="input"
-        type="search"
-        placeholder="Object, words or rule"
-        aria-label="Search findings"
-        value={filter.text}
-        onChange={(e) => change({ ...filter, text: e.target.value })}
-      />
-      <div className="findings-choices">
-        {select(
-          'severity',
-          'Severity',
-          'All severities',
-          SEVERITIES.map((s) => [s, s]),
-        )}
-        {select('result', 'Result', 'All results', [
-          ['fail', 'fails'],
-          ['cannot-verify', 'cannot verify'],
-          ['open', 'open points'],
-        ])}
-        {select(
-          'rule',
-          'Rule',
-          'All rules',
-          rules.map((r) => [r, r]),
-        )}
       </div>
     </div>
   );
