@@ -1,5 +1,5 @@
 import { calculationById, CALCULATIONS } from '@latchwork/core/calc/index';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { appStore } from '../../../renderer/app/store';
 import { openOverlay } from '../../../renderer/app/overlays';
@@ -96,6 +96,17 @@ describe('the calculators', () => {
     await expect.element(dialog.getByLabelText('Metal area')).toHaveValue('2');
     await userEvent.click(dialog.getByRole('button', { name: 'Clear' }));
     await expect.element(dialog.getByLabelText('Metal area')).toHaveValue('');
+  });
+
+  it('copy the result with its working as text', async () => {
+    const write = vi.spyOn(navigator.clipboard, 'writeText').mockResolvedValue();
+    const { dialog } = await openCalculator('conductor-mass');
+    await userEvent.fill(dialog.getByLabelText('Metal area'), '1');
+    await userEvent.click(dialog.getByRole('button', { name: 'Copy as text' }));
+    expect(write).toHaveBeenCalledOnce();
+    expect(write.mock.calls[0]![0]).toMatch(/^Mass of a conductor\n {2}Mass per length +9.0678 kg\/km/);
+    expect(write.mock.calls[0]![0]).toContain('Formula: m = area x density x lay factor x length');
+    write.mockRestore();
   });
 
   it('leave the drawing behind them alone', async () => {

@@ -73,6 +73,19 @@ describe('a segment', () => {
   });
 });
 
+describe('a cavity', () => {
+  it('holds the current of its contact against the ratings of the records', async () => {
+    appStore.getState().select([`${idOf('X1')}:1`]);
+    const screen = await openWindow();
+    const card = screen.getByRole('region', { name: 'Inspector' });
+    await userEvent.click(card.getByRole('button', { name: '1 A' }));
+    await expect.poll(() => document.querySelector('.working .limit-bar')).not.toBeNull();
+    await userEvent.keyboard('{Escape}');
+    await userEvent.click(card.getByRole('button', { name: '5 A' }));
+    await expect.poll(() => document.querySelector('.working')?.textContent).toContain('rating of H-');
+  });
+});
+
 describe('a covering', () => {
   it('says how much of it is cut', async () => {
     freshWindow((t) => addCovering(t, { takeUp: 0.1 }));
