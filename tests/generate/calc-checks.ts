@@ -2,16 +2,6 @@ import { electricalChecks } from '../core/calc/published/electrical-checks';
 import { geometryChecks } from '../core/calc/published/geometry-checks';
 import { relativeDeviation, type PublishedCheck } from '../core/calc/published/check';
 
-/**
- * Prints a Markdown table of the calculations against published numbers, one line per table or example, with the largest
- * deviation found. `npx tsx tests/generate/calc-checks.ts`
- */
-const groups = new Map<string, PublishedCheck[]>();
-for (const check of [...electricalChecks, ...geometryChecks]) {
-  const key = `${check.calculation}|${check.group}`;
-  groups.set(key, [...(groups.get(key) ?? []), check]);
-}
-
 /** Two significant figures, without an exponent. */
 const percent = (share: number): string =>
   `${Number((100 * share).toPrecision(2))
@@ -49,12 +39,26 @@ function line(checks: readonly PublishedCheck[]): string {
   return `| ${cells.join(' | ')} |`;
 }
 
-const rows = [...groups.values()].map(line);
-process.stdout.write(
-  [
+const HEAD = `# Calculations against published numbers
+
+Written by \`npm run generate\` from the very list that the tests in \`tests/core/calc/published\` check; change nothing by hand.
+"Seen" says how far the published number itself can be trusted: \`published\` (seen in the source named), \`derived\` (worked out
+from a formula or by hand), \`memory\` (recalled; the program shows it as not verified).
+`;
+
+/** The calculations against published numbers as Markdown: a line per table or example, with the largest deviation. */
+export function calcChecksText(notes: string): string {
+  const groups = new Map<string, PublishedCheck[]>();
+  for (const check of [...electricalChecks, ...geometryChecks]) {
+    const key = `${check.calculation}|${check.group}`;
+    groups.set(key, [...(groups.get(key) ?? []), check]);
+  }
+  return [
+    HEAD,
     '| calculation | check | source | seen | numbers | largest deviation | allowed in the test |',
     '| --- | --- | --- | --- | --- | --- | --- |',
-    ...rows,
+    ...[...groups.values()].map(line),
     '',
-  ].join('\n'),
-);
+    notes,
+  ].join('\n');
+}

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { serialiseCatalogue, serialiseProject } from '@latchwork/core/model/serialise';
+import { calcChecksText } from './calc-checks';
 import { workbenchCatalogue } from './catalogue/catalogue';
 import { benchLamp } from './demos/bench-lamp';
 import { weatherStation } from './demos/weather-station/weather-station';
@@ -18,4 +20,8 @@ export const products = (): readonly Product[] => [
   { path: 'demo-projects/bench-lamp.latchwork', text: () => serialiseProject(benchLamp()) },
   { path: 'demo-projects/weather-station.latchwork', text: () => serialiseProject(weatherStation()) },
   { path: 'demo-projects/workshop-faults.latchwork', text: () => serialiseProject(workshopFaults()) },
+  {
+    path: 'tests/core/calc/CALCULATIONS.md',
+    text: () => calcChecksText(readFileSync(new URL('./calc-notes.md', import.meta.url), 'utf8')),
+  },
 ];
