@@ -2,7 +2,7 @@ import { countingIds, type NewId } from '@latchwork/core/model/ids';
 import { newProject } from '@latchwork/core/model/new-project';
 import type { Project } from '@latchwork/core/model/project';
 import { addBlock, BLOCK_HEIGHT_MM, BLOCK_WIDTH_MM, ROWS } from './harness/block';
-import { blockKinds, blockPartRecords, type BlockParts } from './harness/block-parts';
+import { blockKinds, blockPartRecords, createKeying, type BlockParts } from './harness/block-parts';
 import { between, createRandom } from './harness/random';
 
 export interface HarnessSize {
@@ -28,6 +28,7 @@ export function generateProject({ wires, seed = 1 }: HarnessSize): Project {
     titleBlock: { ...base.titleBlock, supplementaryTitle: 'Invented by a program' },
     parts: blockPartRecords(kinds),
   };
+  const keyed = createKeying(project.parts);
   const chosen: BlockParts[] = [];
   for (let left = wires; left > 0; left -= ROWS * (chosen.at(-1) as BlockParts).ways)
     chosen.push(kinds[between(random, 0, kinds.length)] as BlockParts);
@@ -36,12 +37,14 @@ export function generateProject({ wires, seed = 1 }: HarnessSize): Project {
   const blocksAcross = Math.max(1, Math.round(Math.sqrt((chosen.length * BLOCK_HEIGHT_MM) / BLOCK_WIDTH_MM)));
   let left = wires;
   chosen.forEach((parts, i) => {
-    const ahead = Math.min(trunk.length - 1, i + between(random, 0, 4));
+    const ahead = Math.min(trunk.length - 1, i + between(random, 0, 3));
     left -= addBlock({
       project,
       newId,
       random,
       parts,
+      keyed,
+      number: i,
       origin: {
         x: (i % blocksAcross) * BLOCK_WIDTH_MM,
         y: Math.floor(i / blocksAcross) * BLOCK_HEIGHT_MM,

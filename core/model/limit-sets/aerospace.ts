@@ -1,6 +1,7 @@
 import { AEROSPACE_ELECTRICAL_LIMITS } from './electrical';
 import { AEROSPACE_HANDLING_LIMITS } from './handling';
 import { limitSetOf } from './limit-ids';
+import { SEPARATION_LIMITS } from './separation';
 
 const practice = (value: number, source = 'common practice') => ({ value, source, verified: false });
 
@@ -43,6 +44,7 @@ export const AEROSPACE_LIMITS = limitSetOf({
     'untwist-max-quiet': space('table 11-2: sensitive circuits', 20),
     ...AEROSPACE_ELECTRICAL_LIMITS,
     ...AEROSPACE_HANDLING_LIMITS,
+    ...SEPARATION_LIMITS,
   },
   tables: {
     ampacity: 'ac-43-13-table-11-9',

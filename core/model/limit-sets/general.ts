@@ -1,6 +1,7 @@
 import { ELECTRICAL_LIMITS } from './electrical';
 import { HANDLING_LIMITS } from './handling';
 import { limitSetOf } from './limit-ids';
+import { SEPARATION_LIMITS } from './separation';
 
 const practice = (value: number, source = 'common practice') => ({ value, source, verified: false });
 const notAsked = { value: 0, source: 'common practice: agreed for each project', verified: false };
@@ -50,6 +51,7 @@ export const GENERAL_LIMITS = limitSetOf({
     },
     ...ELECTRICAL_LIMITS,
     ...HANDLING_LIMITS,
+    ...SEPARATION_LIMITS,
   },
   tables: {
     ampacity: 'ac-43-13-table-11-9',

@@ -55,6 +55,11 @@ export const LIMIT_IDS = {
   'labels-asked': { unit: '', about: 'Where labels are asked for: 1 at connectors, 2 at wire ends too; 0: only where others have one.' },
   'size-area-deviation': { unit: '', about: 'Share by which a metal area may differ from that of its size before another unit is suspected.' },
   'series-from': { unit: '', about: 'Build quantity from which offers, declarations, crimp specifications and tools are asked about; 0: never.' },
+  'swap-reach-margin': { unit: 'mm', about: 'How far beyond its branch a free end is pulled, where it could be plugged in the wrong place.' },
+  'hazardous-voltage': { unit: 'V', about: 'Voltage above which live pins may not be touched and wires keep apart from those of lower voltage.' },
+  'orange-voltage-from': { unit: 'V', about: 'Voltage above which wires are orange, and others are not; 0: not asked for.' },
+  'pair-length-difference-max': { unit: 'mm', about: 'Most that the wires of a pair differ in length.' },
+  'noise-together-max': { unit: 'mm', about: 'Most that quiet and noisy wires run side by side in a segment.' },
 } as const satisfies Record<string, Meaning>; // prettier-ignore
 export type LimitId = keyof typeof LIMIT_IDS;
 

@@ -1,3 +1,4 @@
+import { idFromText } from '@latchwork/core/model/ids';
 import { partOfKind, type Part, type PartKind } from '@latchwork/core/model/parts/part';
 import { workbenchParts } from '../catalogue/catalogue';
 
@@ -53,7 +54,22 @@ export const blockKinds = (): readonly BlockParts[] => [
 ];
 
 export const blockPartRecords = (kinds: readonly BlockParts[]): Part[] => [
-  ...new Set(
-    kinds.flatMap((k) => [k.header, k.sockets, k.pins, k.socketLock, k.pinLock, k.socket, k.pin, k.wire]),
-  ),
+  ...new Set(kinds.flatMap((k) => [k.socketLock, k.pinLock, k.socket, k.pin, k.wire])),
 ];
+
+/** Gives a half a key of its own. Each record is made once, and put among the parts given. */
+export type Keying = (half: Part, key: string) => Part;
+
+export function createKeying(parts: Part[]): Keying {
+  const made = new Map<string, Part>();
+  return (half, keying) => {
+    const partNumber = `${half.partNumber}-${keying}`;
+    let part = made.get(partNumber);
+    if (!part) {
+      part = { ...half, id: idFromText(partNumber), partNumber, keying } as Part;
+      made.set(partNumber, part);
+      parts.push(part);
+    }
+    return part;
+  };
+}

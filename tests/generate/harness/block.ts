@@ -3,7 +3,8 @@ import type { Connector } from '@latchwork/core/model/connector';
 import type { Signal } from '@latchwork/core/model/electrical';
 import type { NewId } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
-import type { BlockParts } from './block-parts';
+import type { Part } from '@latchwork/core/model/parts/part';
+import type { BlockParts, Keying } from './block-parts';
 import { between } from './random';
 
 /** Halves on each side of a block. */
@@ -17,6 +18,9 @@ export interface BlockArgs {
   readonly newId: NewId;
   readonly random: () => number;
   readonly parts: BlockParts;
+  readonly keyed: Keying;
+  /** Of the block, in the order of the trunk. */
+  readonly number: number;
   readonly origin: { readonly x: number; readonly y: number };
   /** Wires still to be drawn; a block draws at most ROWS times its ways. */
   readonly wires: number;
@@ -111,6 +115,9 @@ function addEquipment({ project, newId, origin }: BlockArgs): { board: string; d
 
 function addRow(args: BlockArgs, r: number, equipment: { board: string; device: string }): Row {
   const { project, newId, parts, origin } = args;
+  // Keys that no other row within reach has: neighbours cannot be exchanged.
+  const near = (half: Part): string => args.keyed(half, `N${args.number % 2}${r}`).id;
+  const far = (half: Part): string => args.keyed(half, `F${args.number % 4}${r}`).id;
   const y = origin.y + 20 + r * ROW_MM;
   const place = (x: number, part: string, more: Partial<Connector>): Connector => {
     const connector: Connector = {
@@ -130,18 +137,18 @@ function addRow(args: BlockArgs, r: number, equipment: { board: string; device: 
   };
   const lock = (part: string): Connector['accessories'] => [{ id: newId(), part, quantity: 1 }];
   const row: Row = {
-    header: place(25, parts.header.id, { equipment: equipment.board, supply: 'equipment' }),
-    near: place(90, parts.sockets.id, {
+    header: place(25, near(parts.header), { equipment: equipment.board, supply: 'equipment' }),
+    near: place(90, near(parts.sockets), {
       accessories: lock(parts.socketLock.id),
       node: addBranch(args, args.nearTrunk, r, -1),
     }),
-    far: place(340, parts.pins.id, {
+    far: place(340, far(parts.pins), {
       accessories: lock(parts.pinLock.id),
       exit: 'left',
       view: 'wire-entry-face',
       node: addBranch(args, args.farTrunk, r, 1),
     }),
-    device: place(410, parts.sockets.id, {
+    device: place(410, far(parts.sockets), {
       equipment: equipment.device,
       supply: 'equipment',
       accessories: lock(parts.socketLock.id),

@@ -1,0 +1,58 @@
+import { byId } from '../base/by-id';
+import { memoByIdentity } from '../base/memo-by-identity';
+import type { Project } from '../model/project';
+import type { Node, Segment } from '../model/topology';
+import { segmentLengthMm } from './route';
+
+/** The branch that a free end hangs on, as laid out on the formboard. */
+export interface Branch {
+  /** Where it leaves the rest of the harness. */
+  readonly root: Node;
+  readonly end: Node;
+  readonly lengthMm: number;
+}
+
+/** The parts of a project that branches are read from. */
+export type BranchInput = Pick<Project, 'nodes' | 'segments' | 'connectors'>;
+
+/**
+ * The branch of a node: from it along the segments to the first node where the harness divides, or where another connector
+ * sits. Undefined for a node that no segment reaches.
+ */
+export function branchOf(project: BranchInput, node: string | undefined): Branch | undefined {
+  const nodes = byId(project.nodes);
+  const end = node === undefined ? undefined : nodes.get(node);
+  if (!end) return undefined;
+  const at = segmentsAt(project.segments);
+  const taken = nodesTaken(project.connectors);
+  let here = end;
+  let lengthMm = 0;
+  let last: Segment | undefined;
+  for (;;) {
+    const ways: readonly Segment[] = (at.get(here.id) ?? []).filter((s) => s !== last);
+    const way = ways[0];
+    if (!way || ways.length !== 1 || (here !== end && taken.has(here.id))) break;
+    const next = nodes.get(way.from === here.id ? way.to : way.from);
+    if (!next || next === end) break;
+    lengthMm += segmentLengthMm(way, nodes);
+    last = way;
+    here = next;
+  }
+  return last ? { root: here, end, lengthMm } : undefined;
+}
+
+const segmentsAt = memoByIdentity((segments: readonly Segment[]): ReadonlyMap<string, readonly Segment[]> => {
+  const out = new Map<string, Segment[]>();
+  for (const s of segments)
+    for (const node of new Set([s.from, s.to])) {
+      const list = out.get(node);
+      if (list) list.push(s);
+      else out.set(node, [s]);
+    }
+  return out;
+});
+
+const nodesTaken = memoByIdentity(
+  (connectors: Project['connectors']): ReadonlySet<string> =>
+    new Set(connectors.flatMap((c) => c.node ?? [])),
+);

@@ -1,0 +1,206 @@
+import { byId } from '../base/by-id';
+import { distance } from '../base/point';
+import type { Connector } from '../model/connector';
+import { isMatingHalf, type MatingHalf, type Part } from '../model/parts/part';
+import type { Project } from '../model/project';
+import { branchOf, type Branch } from './branch-reach';
+import type { Harness } from './harness';
+import { matingObstacles, type UnknownField } from './mating';
+
+/** How far a free end comes, and how far it would have to. Undefined where the formboard does not tell. */
+export interface Reach {
+  readonly reachMm: number;
+  readonly gapMm: number;
+  /** Where the distance is taken from and to, by the names of the nodes. */
+  readonly from: string;
+  readonly to: string;
+}
+
+/** A half that enters another than its own. At least one of the two hangs free, and at least one is of the harness. */
+export interface WrongJoin {
+  readonly free: string;
+  readonly into: string;
+  readonly reach: Reach | undefined;
+  /** Fields of the records without which it is not known whether they mate; nothing known keeps them apart. */
+  readonly unknown: readonly UnknownField[];
+}
+
+/** Two places where something is plugged, which can be confused. Ids of connectors. */
+export interface LookAlikes {
+  /** What belongs together; a place to which nothing is plugged has one half. */
+  readonly right: readonly [readonly string[], readonly string[]];
+  /** Free ends of the second place come first. */
+  readonly wrong: readonly WrongJoin[];
+}
+
+/** What belongs together: the halves of a mate, or one half that stays without. */
+interface Place {
+  readonly at: number;
+  readonly halves: readonly Half[];
+}
+
+interface Half {
+  readonly connector: Connector;
+  readonly part: MatingHalf;
+  readonly isFree: boolean;
+  readonly isHarness: boolean;
+}
+
+interface Carried extends Pick<Project, 'mates' | 'connectors' | 'parts' | 'nodes' | 'segments'> {
+  readonly marginMm: number;
+  readonly found: readonly LookAlikes[];
+}
+
+const known = new WeakMap<Project['mates'], Carried>();
+
+/**
+ * Every two places whose halves can be exchanged by mistake, as far as records and formboard tell; in the order of the project.
+ * `marginMm` is how far beyond its branch a free end is pulled. Only halves of one arrangement are ever compared. Remembered
+ * while connectors, mates, parts and formboard stay as they are.
+ */
+export function lookAlikesOf({ project, router }: Harness, marginMm: number): readonly LookAlikes[] {
+  const { mates, connectors, parts, nodes, segments } = project;
+  const before = known.get(mates);
+  if (
+    before?.marginMm === marginMm &&
+    before.connectors === connectors &&
+    before.parts === parts &&
+    before.nodes === nodes &&
+    before.segments === segments
+  )
+    return before.found;
+  const found = findAll(project, router, marginMm);
+  known.set(mates, { mates, connectors, parts, nodes, segments, marginMm, found });
+  return found;
+}
+
+function findAll(project: Project, router: Harness['router'], marginMm: number): readonly LookAlikes[] {
+  const places = placesOf(project);
+  const isConnected = (a: string, b: string): boolean => a === b || router.between(a, b).found;
+  const reachOf = createReach(project, isConnected, marginMm);
+  const found = new Map<string, { first: Place; second: Place; joins: WrongJoin[] }>();
+  for (const [a, b] of pairsOf(places)) {
+    const [second, first] = a.place.at > b.place.at ? [a, b] : [b, a];
+    const join = joinOf(second, first, reachOf);
+    if (!join) continue;
+    const i = second.place.halves.indexOf(second.half);
+    const k = first.place.halves.indexOf(first.half);
+    const key = `${first.place.at} ${second.place.at} ${(i + k) % 2}`;
+    const entry = found.get(key);
+    if (entry) entry.joins.push(join);
+    else found.set(key, { first: first.place, second: second.place, joins: [join] });
+  }
+  const idsOf = (p: Place): readonly string[] => p.halves.map((h) => h.connector.id);
+  return [...found.values()]
+    .sort((a, b) => a.second.at - b.second.at || a.first.at - b.first.at)
+    .map(({ first, second, joins }) => {
+      const late = (j: WrongJoin): number => (idsOf(second).includes(j.free) ? 0 : 1);
+      return { right: [idsOf(first), idsOf(second)], wrong: joins.sort((a, b) => late(a) - late(b)) };
+    });
+}
+
+/** Mates first, then halves that are stated to stay unmated or wait on equipment. */
+function placesOf(project: Project): readonly Place[] {
+  const parts = byId(project.parts);
+  const connectors = byId(project.connectors);
+  const mated = new Set<string>();
+  const out: Place[] = [];
+  const add = (list: readonly (Connector | undefined)[]): void => {
+    const halves = list.flatMap((c) => halfOf(c, parts) ?? []);
+    if (halves.length > 0) out.push({ at: out.length, halves });
+  };
+  for (const m of project.mates) {
+    if (mated.has(m.a) || mated.has(m.b)) continue;
+    mated.add(m.a).add(m.b);
+    add([connectors.get(m.a), connectors.get(m.b)]);
+  }
+  for (const c of project.connectors)
+    if (!mated.has(c.id) && (c.unmated === true || c.supply === 'equipment')) add([c]);
+  return out;
+}
+
+function halfOf(connector: Connector | undefined, parts: ReadonlyMap<string, Part>): Half | undefined {
+  const part = connector && parts.get(connector.part);
+  if (!connector || !isMatingHalf(part)) return undefined;
+  const isFree = part.mounting === undefined || part.mounting === 'free';
+  return { connector, part, isFree, isHarness: connector.supply === 'harness' };
+}
+
+interface Placed {
+  readonly place: Place;
+  readonly half: Half;
+}
+
+/** Halves of different places with nothing between them that the index can tell: ways, interface, key. */
+function* pairsOf(places: readonly Place[]): Generator<readonly [Placed, Placed]> {
+  const groups = new Map<string, { like: Half; list: Placed[] }>();
+  for (const place of places)
+    for (const half of place.halves) {
+      const { ways, interface: name, keying, bodyForm, contactKind } = half.part;
+      const key = [ways, name, keying, bodyForm, contactKind].join('|');
+      const group = groups.get(key);
+      if (group) group.list.push({ place, half });
+      else groups.set(key, { like: half, list: [{ place, half }] });
+    }
+  const all = [...groups.values()];
+  const byWays = new Map<number, typeof all>();
+  for (const g of all) byWays.set(g.like.part.ways, [...(byWays.get(g.like.part.ways) ?? []), g]);
+  for (const alike of byWays.values())
+    for (const [i, g] of alike.entries())
+      for (const other of alike.slice(i)) {
+        if (apart(g.like.part, other.like.part)) continue;
+        for (const [k, a] of g.list.entries())
+          for (const b of g === other ? other.list.slice(k + 1) : other.list)
+            if (a.place !== b.place) yield [a, b];
+      }
+}
+
+const apart = (a: MatingHalf, b: MatingHalf): boolean =>
+  matingObstacles(a, b).obstacles.some((o) => o.code !== 'pitch' && o.code !== 'ways');
+
+function joinOf(second: Placed, first: Placed, reachOf: ReachOf): WrongJoin | undefined {
+  const halves = [second, first];
+  if (!halves.some((h) => h.half.isFree) || !halves.some((h) => h.half.isHarness)) return undefined;
+  const { obstacles, unknown } = matingObstacles(second.half.part, first.half.part);
+  if (obstacles.length > 0) return undefined;
+  const moves = second.half.isFree && second.half.isHarness;
+  const [free, into] = moves || !first.half.isFree ? [second, first] : [first, second];
+  const reach = reachOf(free, into);
+  if (reach && reach.reachMm < reach.gapMm) return undefined;
+  return { free: free.half.connector.id, into: into.half.connector.id, reach, unknown };
+}
+
+type ReachOf = (free: Placed, into: Placed) => Reach | undefined;
+
+/**
+ * A free end swings about the root of its branch, as far as branch, service loop and margin go. The place that it enters is where
+ * the half that belongs there lies; where that one hangs free of its own, both come towards each other.
+ */
+function createReach(
+  project: Project,
+  isConnected: (a: string, b: string) => boolean,
+  marginMm: number,
+): ReachOf {
+  const branches = new Map<string, Branch | undefined>();
+  const branch = (half: Half): Branch | undefined => {
+    const { id, node } = half.connector;
+    if (!branches.has(id)) branches.set(id, branchOf(project, node));
+    return branches.get(id);
+  };
+  const swingMm = (half: Half, b: Branch): number => b.lengthMm + (half.connector.serviceLoopMm ?? 0);
+  return (free, into) => {
+    if (!free.half.isHarness) return undefined;
+    const own = branch(free.half);
+    const there = into.half.isHarness ? into.half : into.place.halves.find((h) => h.isHarness);
+    const other = there && branch(there);
+    if (!own || !other || !isConnected(own.end.id, other.end.id)) return undefined;
+    const both = into.half.isHarness && into.half.isFree;
+    const target = both ? other.root : other.end;
+    return {
+      reachMm: swingMm(free.half, own) + marginMm + (both ? swingMm(into.half, other) : 0),
+      gapMm: distance(own.root.position, target.position),
+      from: own.root.designator,
+      to: target.designator,
+    };
+  };
+}

@@ -1,0 +1,17 @@
+import type { Limit } from '../limit-set';
+
+type Value = Pick<Limit, 'value' | 'source' | 'edition' | 'verified'>;
+
+const practice = (value: number, source = 'common practice'): Value => ({ value, source, verified: false });
+
+/** What is to be kept apart, and how far a free end strays. The same in both shipped sets. */
+export const SEPARATION_LIMITS = {
+  'swap-reach-margin': practice(50, 'common practice: slack of a branch that is not tied down'),
+  'hazardous-voltage': practice(50, 'scope of IEC 61984: connectors above 50 V'),
+  'orange-voltage-from': practice(
+    0,
+    'not asked for; ISO 6469-3 asks for orange above 60 V DC in road vehicles (from memory)',
+  ),
+  'pair-length-difference-max': practice(10, 'common practice: the wires of a pair are cut to one length'),
+  'noise-together-max': practice(100, 'common practice: noisy and quiet cross, they do not run side by side'),
+} as const satisfies Record<string, Value>;
