@@ -1,11 +1,11 @@
 import { pullForce as pullForceCalc } from '../calc/pull-force';
+import { crimpSpecFor } from '../derive/crimp-spec';
 import { crimpsOf, type Crimp } from '../derive/crimps';
 import type { CavityUse, EndInCavity } from '../derive/harness';
 import { roundTo } from '../model/length-text';
-import type { ContactPart } from '../model/parts/contact';
 import type { Conductor } from '../model/parts/wire';
 import { tiny, type TinyDraft } from '../model/tiny';
-import { wireSizeText, type WireSize } from '../model/wire-size';
+import { wireSizeText } from '../model/wire-size';
 import { cavityName, cavityRef, wireRef } from './refs';
 import type { Report, Rule, RuleContext } from './rule';
 import { fact, limitNeed, partFact } from './shared/evidence';
@@ -94,7 +94,7 @@ function checkEnd(
 ): void {
   const { conductor, part: wirePart } = end.wire;
   if (!conductor) return;
-  const spec = specFor(crimp.part, conductor.size, wirePart?.partNumber);
+  const spec = crimpSpecFor(crimp.part, conductor.size, wirePart?.partNumber);
   if (spec?.pullForceMinN === undefined) return;
   const table = context.table(TABLE);
   const at = [cavityRef(cavity), wireRef(end.wire)];
@@ -138,12 +138,6 @@ function leastForce(table: string | undefined, { size, areaMm2 }: Conductor): Le
     return { neededN: roundTo(minimumN, 1), source };
   };
   return ask(table) ?? (table === 'nasa-8739-4' ? ask('sixty-percent') : undefined);
-}
-
-/** The specification of that very wire, else the one of its size for any wire. */
-function specFor(contact: ContactPart, size: WireSize, wirePart: string | undefined) {
-  const ofSize = (contact.crimps ?? []).filter((c) => wireSizeText(c.size) === wireSizeText(size));
-  return ofSize.find((c) => c.wirePart === wirePart) ?? ofSize.find((c) => c.wirePart === undefined);
 }
 
 const specify = (t: TinyDraft, pullForceMinN: number, gauge = 22): void =>

@@ -27,6 +27,7 @@ export const Compliance = z.strictObject({
   expires: z.iso.date().optional(),
   document: z.string().optional(),
 });
+export type Compliance = z.infer<typeof Compliance>;
 
 export const Lifecycle = z.enum(['active', 'not-for-new-designs', 'last-time-buy', 'obsolete']);
 export type Lifecycle = z.infer<typeof Lifecycle>;

@@ -1,0 +1,100 @@
+import { PART_KIND_NAMES } from '../model/parts/part';
+import type { ContactPart } from '../model/parts/contact';
+import { tiny, type TinyDraft } from '../model/tiny';
+import { partRef } from './refs';
+import type { Rule } from './rule';
+import { boughtParts, toolsByNumber } from './shared/bought-parts';
+import { addTool } from './shared/example-tool';
+import { fact, partFact, partNeed } from './shared/evidence';
+
+/**
+ * Speaks once a series is built, of contacts that are bought: one of the crimp tools that the record names is on the tool
+ * list, that is, its record is in the project. A tool for taking contacts out crimps none.
+ */
+export const tooling: Rule<'project'> = {
+  meta: {
+    id: 'tooling',
+    revision: 1,
+    severity: 'major',
+    summary: 'For a series the project holds a crimp tool for every contact.',
+    why: 'An applicator takes weeks to come and costs more than the first lot; without it the contacts are crimped with what lies about.',
+    source: 'common practice: each contact has its tool in the shop or in the cost',
+    message: 'For {{contact}} no crimp tool is on the tool list; it takes {{tools}}',
+    unknown: 'Whether there is a tool for {{contact}} cannot be verified; not stated: {{needs}}',
+  },
+  scope: 'project',
+  check({ project }, report, { isSeries }) {
+    if (!isSeries) return;
+    const have = toolsByNumber(project.parts);
+    for (const part of boughtParts(project)) {
+      if (part.kind !== 'contact') continue;
+      const at = [partRef(part)];
+      const named = toolsOf(part);
+      if (named.length === 0) {
+        const needs = [partNeed(part, 'tools', 'crimp tools')];
+        report.cannotVerify({ open: true, at, data: { contact: part.partNumber }, needs });
+        continue;
+      }
+      const crimping = named.filter((n) => isCrimpTool(have.get(n)?.form));
+      const proved = new Set((part.crimps ?? []).flatMap((c) => c.tool ?? []));
+      if (crimping.some((n) => have.has(n))) {
+        report.pass();
+        continue;
+      }
+      report.fail({
+        open: true,
+        at,
+        data: {
+          contact: part.partNumber,
+          tools: [...(proved.size > 0 ? proved : crimping)].join(' or ') || 'others',
+        },
+        evidence: [
+          ...partFact(part, 'tools', named.join(', ')),
+          ...fact(`${PART_KIND_NAMES.tool} records`, have.size, 'parts of the project'),
+        ],
+      });
+    }
+  },
+  examples: () => ({
+    good: [
+      { name: 'no tool, for one harness', project: tiny() },
+      { name: 'a tool for each', project: tiny((t) => equipped(t, ['C-SOCKET', 'C-PIN'])) },
+    ],
+    bad: [
+      { name: 'no tool for the pin', project: tiny((t) => equipped(t, ['C-SOCKET'])), expect: ['C-PIN'] },
+      {
+        name: 'only a tool to take it out',
+        project: tiny((t) => {
+          equipped(t, ['C-SOCKET']);
+          addTool(t, 'TAKE-OUT', 'extraction', ['C-PIN']);
+        }),
+        expect: ['C-PIN'],
+      },
+    ],
+    unknown: [
+      {
+        name: 'the record names no tools',
+        project: tiny((t) => {
+          equipped(t, ['C-SOCKET', 'C-PIN']);
+          delete t.part('contact', 'C-PIN').tools;
+        }),
+        expect: ['C-PIN'],
+      },
+    ],
+  }),
+};
+
+/** The tools of the record and of its crimp specifications. */
+const toolsOf = (part: ContactPart): readonly string[] => [
+  ...new Set([...(part.tools ?? []), ...(part.crimps ?? []).flatMap((c) => c.tool ?? [])]),
+];
+
+const isCrimpTool = (form: string | undefined): boolean =>
+  form === undefined || form === 'hand' || form === 'press';
+
+/** A series; every contact names two hand tools, and the project has those for the contacts given. */
+function equipped(t: TinyDraft, contacts: readonly string[]): void {
+  t.project.buildQuantities = [100];
+  for (const n of ['C-SOCKET', 'C-PIN']) t.part('contact', n).tools = [`HAND-${n}`];
+  for (const n of contacts) addTool(t, `HAND-${n}`, 'hand', []);
+}
