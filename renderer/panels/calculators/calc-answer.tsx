@@ -41,7 +41,7 @@ function NoAnswer({ asked }: { asked: Asked }) {
             ? `Needs ${asked.needs.join('; ')}.`
             : asked.reason !== null
               ? `Cannot verify: ${asked.reason}.`
-              : `${wrong === 1 ? 'One input' : `${wrong} inputs`} cannot be read.`}
+              : `${wrong === 1 ? 'One input' : `${wrong} inputs`} cannot be used.`}
         </p>
         {asked.needs.length > 0 ? (
           <p className="second">The result stands here as soon as it can be computed.</p>
@@ -60,12 +60,13 @@ function Answer({ entry, report }: { entry: AnyCalculation; report: CalcReport }
   };
   return (
     <>
-      <div className="calc-results">
-        <Results lines={report.results} />
+      <header className="calc-answer-head">
+        <h3>Result</h3>
         <Button look="outline" onClick={copy}>
           <Copy size={13} aria-hidden /> Copy as text
         </Button>
-      </div>
+      </header>
+      <Results lines={report.results} />
       {entry.id === 'bundle-diameter' ? <BundlePicture report={report} /> : null}
       <h3>Working</h3>
       <CalcWorkingBody working={report.working} />

@@ -59,7 +59,7 @@ describe('the calculators', () => {
     await expect.element(dialog.getByRole('alert')).toHaveTextContent('"22 AWG" is not a number in mm2');
     await userEvent.fill(dialog.getByLabelText('Metal area'), '-1');
     await expect.element(dialog.getByRole('alert')).toHaveTextContent('must be greater than 0');
-    await expect.element(result).toHaveTextContent('One input cannot be read.');
+    await expect.element(result).toHaveTextContent('One input cannot be used.');
   });
 
   it('draw the bundle that is typed', async () => {
