@@ -5,6 +5,7 @@ import type { Project } from '@latchwork/core/model/project';
 import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harness';
 import { findingText } from '@latchwork/core/rules/finding-text';
 import { RULES } from '@latchwork/core/rules/index';
+import { workbenchParts } from '../../generate/catalogue/catalogue';
 
 export const fileText = (path: string): string =>
   readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8');
@@ -16,7 +17,9 @@ export function demoFromFile(name: string): Project {
   return parsed.value;
 }
 
-export const checked = (project: Project): CheckResult => checkHarness(deriveHarness(project), RULES);
+/** As the window checks it: with the workbench catalogue open. */
+export const checked = (project: Project): CheckResult =>
+  checkHarness(deriveHarness(project), RULES, undefined, { catalogue: workbenchParts() });
 
 /** The findings as sentences, so that a failing test says what is wrong. */
 export const sentences = (result: CheckResult): string[] =>

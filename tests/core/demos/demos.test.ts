@@ -22,6 +22,13 @@ const FIRST_RULES = [
   // Electrical.
   'contact-current', 'wire-current', 'fuse-protects-wire', 'fuse-distance', 'short-circuit', 'voltage-drop', 'voltage-rating',
   'creepage', 'return-path', 'parallel-wires', 'inrush', 'contact-temperature',
+  // Mating, marking, buying.
+  'mate-cycles', 'mate-force', 'mate-clearance', 'mate-finger-room', 'connector-through-hole', 'cut-out', 'pin-one',
+  'crimp-spec', 'contact-form', 'tooling', 'end-label', 'key-plug', 'net-open', 'spares', 'unit-suspect', 'part-lifecycle',
+  'alternate-checked', 'compliance', 'offer-missing', 'part-changed',
+  // Kept apart, kept together, and plugged where it belongs.
+  'wrong-plug', 'live-pins-exposed', 'mate-under-power', 'protective-earth', 'reserved-colour', 'pair-kept', 'shield-ends',
+  'drain-wire', 'noise-classes', 'redundant-together', 'voltage-classes', 'wire-class',
 ]; // prettier-ignore
 
 describe.each(products().map((p) => [p.path, p] as const))('the generated file %s', (_path, product) => {

@@ -19,7 +19,7 @@ export const ALDER: Family = {
     { ways: 8, rows: 2 },
     { ways: 12, rows: 2 },
   ],
-  keys: ['A', 'B', 'C'],
+  keys: ['A', 'B', 'C', 'D'],
   numbering: 'row-wise',
   latchSide: 'top',
   voltageMaxV: 250,

@@ -58,6 +58,6 @@ export function ratingsOf(family: Family, a: Arrangement): NonNullable<HousingPa
   );
 }
 
-const KEY_COLOURS: Readonly<Record<string, string>> = { A: 'natural', B: 'black', C: 'blue' };
+const KEY_COLOURS: Readonly<Record<string, string>> = { A: 'natural', B: 'black', C: 'blue', D: 'brown' };
 
 export const keyText = (key: string): string => `key ${key}, ${KEY_COLOURS[key] ?? 'grey'}`;

@@ -32,6 +32,12 @@ function half(f: Family, a: Arrangement, key: string, kind: 'pin' | 'socket') {
     keying: key,
     latchSide: f.latchSide,
     fingerRoomMm: 12,
+    body: {
+      widthMm: Math.round((columnsOf(a) * f.pitchMm + 4) * 10) / 10,
+      heightMm: Math.round((a.rows * f.rowPitchMm + 5) * 10) / 10,
+      lengthMm: Math.round((10 + 1.5 * f.pitchMm) * 10) / 10,
+    },
+    mateTravelMm: Math.round((4 + f.pitchMm) * 10) / 10,
     voltageMaxV: f.voltageMaxV,
     creepageMm: f.creepageMm,
     currentRatings: ratingsOf(f, a),

@@ -1,5 +1,5 @@
 import type { Project } from '@latchwork/core/model/project';
-import { startDemo } from './builder';
+import { startDemo, type DemoBuilder } from './builder';
 import { fillTitle } from './title';
 
 const SIGNALS = ['LED_SUP', 'LED_RTN', 'NTC', 'NTC_RTN', 'TOUCH', 'TOUCH_RTN'] as const;
@@ -121,5 +121,22 @@ export function benchLamp(): Project {
     id: 'connector.edit',
     args: { ids: [demo.id('connectors', 'X2')], change: { serviceLoopMm: 20 } },
   });
+  prepareSeries(demo);
   return demo.project;
+}
+
+/** What the shop and the assembly line have to know once 250 lamps are built. */
+function prepareSeries(demo: DemoBuilder): void {
+  demo.tool('AL3-AP-2024');
+  demo.fitted('X1', { footprint: { padOneCorner: 'top-right', seenFrom: 'header-side', facesEdge: true } });
+  demo.fitted('X2', { plannedCycles: 20, mateRoomMm: 60, latchRoomMm: 15 });
+  demo.fitted('X3', { plannedCycles: 20, mateRoomMm: 80 });
+  const force = {
+    id: 'mate-force-max',
+    value: 50,
+    unit: 'N',
+    source: 'agreed for this project (invented)',
+    verified: false,
+  };
+  demo.do({ id: 'project.set-limit', args: { limit: force } });
 }

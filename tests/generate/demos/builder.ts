@@ -1,6 +1,7 @@
 import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
 import { startHistory, type History } from '@latchwork/core/commands/history';
 import { parseColour, type Colour } from '@latchwork/core/model/colour';
+import type { Connector } from '@latchwork/core/model/connector';
 import { countingIds } from '@latchwork/core/model/ids';
 import { newProject } from '@latchwork/core/model/new-project';
 import { partOfKind, type Part, type PartKind } from '@latchwork/core/model/parts/part';
@@ -73,7 +74,15 @@ export interface DemoBuilder {
   wireLabels(wire: string, text: string): void;
   tie(segment: string, atMm: number): void;
   note(connector: string, text: string): void;
+  /** How a connector is fitted and used. */
+  fitted(connector: string, values: Fitting): void;
+  /** Puts a tool on the tool list. */
+  tool(partNumber: string): void;
 }
+
+type Fitting = Partial<
+  Pick<Connector, 'plannedCycles' | 'mateRoomMm' | 'latchRoomMm' | 'cutOut' | 'footprint'>
+>;
 
 /** Ids count up from `firstId`, so that the file is the same on every run and no two demos share an id. */
 export function startDemo(args: {
@@ -228,6 +237,9 @@ export function startDemo(args: {
       const station = { segment: id('segments', segment), atMm };
       run({ id: 'tie.add', args: { part: part('tie', 'OY-100'), station } });
     },
+    fitted: (connector, values) =>
+      run({ id: 'connector.edit', args: { ids: [id('connectors', connector)], change: values } }),
+    tool: (partNumber) => run({ id: 'part.embed', args: { part: part('tool', partNumber) } }),
     note: (connector, text) =>
       run({ id: 'connector.edit', args: { ids: [id('connectors', connector)], change: { note: text } } }),
   };

@@ -30,13 +30,13 @@ const PANEL: readonly Row[] = [
 ];
 
 const INSIDE: readonly Row[] = [
-  ['X21', 'BI2-08-FP-A', 330, 30, 'To the radio modem'],
+  ['X21', 'BI2-08-FP-B', 330, 30, 'To the radio modem'],
   ['X22', 'AL3-02-FP-C', 330, 110, 'To the battery'],
 ];
 
 /** Halves that come with the equipment they hang on. */
 const EQUIPMENT: readonly (readonly [equipment: string, row: Row])[] = [
-  ['A3', ['X31', 'BI2-08-FS-A', 395, 30, 'Pigtail of the modem']],
+  ['A3', ['X31', 'BI2-08-FS-B', 395, 30, 'Pigtail of the modem']],
   ['A4', ['X32', 'AL3-02-FS-C', 395, 110, 'Leads of the battery']],
   ['A5', ['X33', 'CD45-03-FS-A', 395, 155, 'Cable of the solar panel']],
   ['A6', ['X34', 'CD45-06-FS-A', 395, 205, 'Cable of the wind sensor']],

@@ -30,7 +30,21 @@ export function weatherStation(): Project {
   demo.fuse('W1', 'OU-3A', 120);
   addFormboard(demo);
   protectAndMark(demo);
+  prepareSeries(demo);
   return demo.project;
+}
+
+/** Applicators for every contact, and how the halves in the bottom plate are fitted. */
+function prepareSeries(demo: DemoBuilder): void {
+  for (const band of ['AL3-AP-2024', 'BI2-AP-2225', 'BI2-AP-2630', 'CD45-AP-1822']) demo.tool(band);
+  for (const x of ['X23', 'X24', 'X25', 'X26', 'X27']) {
+    const connector = demo.project.connectors.find((c) => c.designator === x);
+    const record = demo.project.parts.find((p) => p.id === connector?.part);
+    const cutOut = record?.kind === 'housing' ? record.panel?.cutOut : undefined;
+    if (cutOut) demo.fitted(x, { plannedCycles: 10, cutOut: { ...cutOut, insertFrom: 'front' } });
+  }
+  for (const x of ['X3', 'X4', 'X5', 'X6'])
+    demo.fitted(x, { footprint: { padOneCorner: 'top-right', seenFrom: 'header-side' } });
 }
 
 function addSignals(demo: DemoBuilder): void {

@@ -38,7 +38,7 @@ function wires(
 
 /** What currents and voltages do: two stations of supplies, and air that is hot for one wire. */
 export function addElectricalFaults(demo: DemoBuilder): void {
-  addStation(demo, { first: 51, key: 'A', y: 545, equipment: 'A15' });
+  addStation(demo, { first: 51, key: 'D', y: 545, equipment: 'A15' });
   supply(demo, 'HEAT', ['X51', '1', '2'], { voltageV: 24, currentA: 4 });
   supply(demo, 'LAMP', ['X51', '3', '4'], { voltageV: 5, currentA: 1, sourceLimitA: 2 });
   supply(demo, 'VENT', ['X51', '5', '6'], { voltageV: 12, currentA: 0.4, sourceLimitA: 0.5 });

@@ -8,14 +8,17 @@ export interface Station {
   readonly y: number;
   /** Device at the far end. */
   readonly equipment: string;
+  /** Part numbers of header and halves, where they are not of six ways of Alder. */
+  readonly family?: readonly [code: string, header: string];
 }
 
-export function addStation(demo: DemoBuilder, { first, key, y, equipment }: Station): void {
+export function addStation(demo: DemoBuilder, station: Station): void {
+  const { first, key, y, equipment, family: [code, header] = ['AL3', 'HA'] } = station;
   const x = (n: number): string => `X${first + n}`;
-  demo.connector(x(0), `AL3-06-HA-${key}`, [50, y], { equipment: 'A1' });
-  demo.connector(x(1), `AL3-06-FS-${key}`, [105, y]);
-  demo.connector(x(2), `AL3-06-FP-${key}`, [270, y], { exit: 'left', view: 'wire-entry-face' });
-  demo.connector(x(3), `AL3-06-FS-${key}`, [335, y], { equipment, supply: 'equipment' });
+  demo.connector(x(0), `${code}-06-${header}-${key}`, [50, y], { equipment: 'A1' });
+  demo.connector(x(1), `${code}-06-FS-${key}`, [105, y]);
+  demo.connector(x(2), `${code}-06-FP-${key}`, [270, y], { exit: 'left', view: 'wire-entry-face' });
+  demo.connector(x(3), `${code}-06-FS-${key}`, [335, y], { equipment, supply: 'equipment' });
   demo.mate(x(1), x(0));
   demo.mate(x(2), x(3));
 }

@@ -3,7 +3,9 @@ import { startDemo, type DemoBuilder } from '../builder';
 import { fillTitle } from '../title';
 import { FAULTS, faultText } from './faults';
 import { addProcessFaults, addRouteFaults } from './routed';
+import { addBuyingFaults, addHandlingFaults } from './handled';
 import { addElectricalFaults } from './powered';
+import { addSeparationFaults } from './separated';
 import { addPair, empty } from './stations';
 import { addCavityFaults, addContactFaults, addLooseEnds, addSignalFaults } from './wired';
 
@@ -28,6 +30,9 @@ export function workshopFaults(): Project {
   addRouteFaults(demo);
   addProcessFaults(demo);
   addElectricalFaults(demo);
+  addSeparationFaults(demo);
+  addHandlingFaults(demo);
+  addBuyingFaults(demo);
   labelFaults(demo);
   return demo.project;
 }
@@ -53,7 +58,7 @@ function addEquipment(demo: DemoBuilder): void {
       args: { equipment: { designator, description, position: { x, y }, widthMm, heightMm, ...more } },
     });
   const wave = { process: 'wave', peakC: 255, timeS: 4 } as const;
-  add('A1', 'Test board', [15, 20, 70, 645], { kind: 'board', thicknessMm: 1.6, solderProcess: wave });
+  add('A1', 'Test board', [15, 20, 70, 715], { kind: 'board', thicknessMm: 1.6, solderProcess: wave });
   add('A2', 'Board for reflow', [260, 325, 70, 95], {
     kind: 'board',
     thicknessMm: 1.6,
@@ -66,6 +71,7 @@ function addEquipment(demo: DemoBuilder): void {
   add('A13', 'Signal sampler', [325, 162, 90, 66], { kind: 'device' });
   add('A15', 'Load sampler', [325, 532, 90, 66], { kind: 'device' });
   add('A16', 'Motor sampler', [325, 602, 90, 66], { kind: 'device' });
+  add('A17', 'Signal sampler, kept apart', [325, 672, 90, 66], { kind: 'device' });
   add('A14', 'Panel mate', [345, 250, 70, 60], { kind: 'device' });
 }
 
