@@ -130,5 +130,7 @@ function pullOut({ project }: Harness, wire: ResolvedWire, conductor: Conductor)
   );
   if (!result.ok) return [openFigure(head, needsOf(result.problem))];
   const { minimumN, working, verified } = result.value;
-  return [workedFigure(head, minimumN, working, verified === 'yes' ? undefined : 'not verified')];
+  const notes = [...working.notes, 'By the table of the limit set; a crimp specification may ask for more.'];
+  const mark = verified === 'yes' ? undefined : 'not verified';
+  return [workedFigure(head, minimumN, { ...working, notes }, mark)];
 }

@@ -49,9 +49,9 @@ export const VIEW_ACTIONS: readonly Action[] = [
     run: () => openOverlay('finder'),
   },
   {
-    id: 'go.calculators',
+    id: 'view.calculators',
     label: 'Calculators …',
-    group: 'Go to',
+    group: 'View',
     keys: '$mod+Shift+KeyK',
     whileTyping: true,
     run: () => openOverlay('calculators'),

@@ -1,4 +1,4 @@
-import { useDeferredValue } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { AnyCalculation } from '@latchwork/core/calc/calculation';
 import { inputFields } from '@latchwork/core/calc/read-inputs';
 import { inputKind, isOptional } from '@latchwork/core/calc/input-kind';
@@ -16,7 +16,7 @@ export function CalcForm({ entry }: { entry: AnyCalculation }) {
   const texts = useCalculators((s) => s.texts[entry.id]) ?? EMPTY;
   // A large bundle takes a tenth of a second: typing does not wait for it.
   const settled = useDeferredValue(texts);
-  const asked = askCalculation(entry, settled);
+  const asked = useMemo(() => askCalculation(entry, settled), [entry, settled]);
   return (
     <>
       <form
