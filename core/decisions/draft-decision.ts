@@ -28,9 +28,15 @@ export function draftDecision(
     requirement: meta?.summary ?? finding.rule,
     measured:
       finding.result === 'fail'
-        ? first(MEASURED)
+        ? withUnit(first(MEASURED), finding)
         : `cannot verify, missing: ${finding.needs.map((n) => n.what).join(', ')}`,
-    limit: first(LIMIT),
+    limit: withUnit(first(LIMIT), finding),
     basis: basisOf(project, finding),
   };
+}
+
+/** A bare number is told with the unit of the evidence that has the same value. */
+function withUnit(text: string, finding: Finding): string {
+  const unit = finding.evidence.find((e) => String(e.value) === text)?.unit;
+  return unit ? `${text} ${unit}` : text;
 }

@@ -31,16 +31,16 @@ export function changeHeading(before: Project, after: Project, change: ObjectCha
   return `${OBJECT_WORDS[change.collection]}${name} ${change.what}`;
 }
 
-/** "ends 1, contact: C-PIN → C-SOC", ids told by the names of their objects. */
+/** "end 1, contact: C-PIN → C-SOC", ids told by the names of their objects. */
 export function fieldChangeText(before: Project, after: Project, change: FieldChange): string {
   return `${fieldText(change.field)}: ${valueText(before, change.before)} → ${valueText(after, change.after)}`;
 }
 
-/** "ends[0].stripLengthMm" as people read it: "ends 1, strip length (mm)". */
+/** "ends[0].stripLengthMm" as people read it: "end 1, strip length (mm)". */
 export function fieldText(field: string): string {
   return (
     field
-      .replace(/\[(\d+)\]/g, (_, n: string) => ` ${Number(n) + 1}`)
+      .replace(/s?\[(\d+)\]/g, (_, n: string) => ` ${Number(n) + 1}`)
       // An entry that goes by an id has nothing to read in it; what it names stands in its value.
       .replace(/\[[0-9a-f]{8}-[0-9a-f-]{27}\]/g, '')
       .replace(/\[([^\]]+)\]/g, ' $1')

@@ -1,3 +1,4 @@
+import { isAccepted } from '@latchwork/core/decisions/standing';
 import type { Finding } from '@latchwork/core/rules/finding';
 import { Calculator, LayoutList, Redo2, Search, Undo2 } from 'lucide-react';
 import { Button } from '../ui/button';
@@ -7,6 +8,7 @@ import { keysText } from './actions/action';
 import { PAGE_NAMES } from './actions/view-actions';
 import { FileMenu } from './file-menu';
 import { FileState } from './file-state';
+import { useStandings } from '../panels/findings/use-standings';
 import { openOverlay } from './overlays';
 import { useApp } from './store';
 import './top-strip.css';
@@ -88,7 +90,10 @@ const ORDER: readonly MarkKind[] = ['critical', 'major', 'minor', 'note', 'unkno
 
 /** How many faults wait, with the shape of the gravest, and how many points are still open. */
 function FindingsCount() {
-  const all = useApp((s) => s.check.findings);
+  const findings = useApp((s) => s.check.findings);
+  const standings = useStandings();
+  // What a decision on record covers does not wait.
+  const all = findings.filter((f) => !isAccepted(standings.get(f.key)));
   const open = all.filter((f) => f.open).length;
   return (
     <>

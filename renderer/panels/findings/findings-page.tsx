@@ -45,7 +45,9 @@ export function FindingsPage() {
         <FindingFilters filter={filter} change={setFilter} />
         <div className="findings-count">
           <span role="status">
-            {count === findings.length ? `${count} findings` : `${count} of ${findings.length} findings`}
+            {count === findings.length
+              ? `${count} ${count === 1 ? 'finding' : 'findings'}`
+              : `${count} of ${findings.length} findings`}
           </span>
           <label>
             by{' '}

@@ -20,7 +20,7 @@ const between = (change: (t: TinyDraft) => void) => told(tiny(), tiny(change));
 test.each<[string, (t: TinyDraft) => void, string[]]>([
   ['nothing', () => {}, []],
   ['the title', (t) => void (t.project.titleBlock.title = 'New'), ['project changed', '  title block, title: Tiny example → New']],
-  ['a number', (t) => void (t.wire('W1').ends[1].stripLengthMm = 4.5), ['wire W1 changed', expect.stringMatching(/^ {2}ends 2, strip length \(mm\): .* → 4.5$/)]],
+  ['a number', (t) => void (t.wire('W1').ends[1].stripLengthMm = 4.5), ['wire W1 changed', expect.stringMatching(/^ {2}end 2, strip length \(mm\): .* → 4.5$/)]],
   ['something that was not there', (t) => void (t.wire('W1').note = 'mind'), ['wire W1 changed', '  note: none → mind']],
   ['an object more', (t) => void t.project.nodes.push({ id: t.newId(), designator: 'N9', position: { x: 0, y: 0 } }), ['node N9 added']],
   ['an object less', (t) => void t.project.ties.splice(0), tiny().ties.map(() => expect.stringMatching(/^tie .* removed$/))],

@@ -1,0 +1,12 @@
+import { compareFindings, type FindingChanges } from '@latchwork/core/decisions/compare-findings';
+import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import type { LimitSet } from '@latchwork/core/model/limit-set';
+import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harness';
+import { RULES } from '@latchwork/core/rules/index';
+
+/** Which findings would go, come and change by another limit set; the project itself stays as it is. */
+export function previewLimitSet({ harness, findings }: CheckResult, limitSet: LimitSet): FindingChanges {
+  const project = { ...harness.project, limitSet };
+  const after = checkHarness(deriveHarness(project, harness), RULES);
+  return compareFindings({ project: harness.project, findings }, { project, findings: after.findings });
+}
