@@ -10,7 +10,7 @@ import { candidateParts, embedPart, partByNumber } from './shared/embed-part';
 
 /**
  * Declares what an unwired cavity is meant to be. Null takes the declaration back. A plug that is not given is the one
- * that the housing's record names.
+ * that the housing's record names; a blocked cavity has a key plug only where one is given.
  */
 export const cavitySetState = command({
   id: 'cavity.set-state',
@@ -30,7 +30,7 @@ export const cavitySetState = command({
         return `A wire ends in ${objectIn(project, 'connectors', connector)?.designator}:${cavity}; take it out first.`;
     }
     if (state === 'spare-contact' && part?.kind !== 'contact') return 'A spare contact needs a contact part.';
-    if (state === 'plugged' && part && part.kind !== 'cavity-plug')
+    if (takesPlug(state) && part && part.kind !== 'cavity-plug')
       return `${part.partNumber} is no cavity plug.`;
     const named = state === 'plugged' && !part ? plugNumber(project, connector) : undefined;
     return named === undefined || plugOf(project, connector, catalogue)
@@ -52,7 +52,7 @@ export const cavitySetState = command({
       entry.state = state;
       if (!part) continue;
       const partId = embedPart(draft, project, part);
-      if (state === 'plugged') entry.plug = partId;
+      if (takesPlug(state)) entry.plug = partId;
       if (state === 'spare-contact') {
         const contact = { id: newId(), part: partId };
         draft.contacts.push(contact);
@@ -61,6 +61,9 @@ export const cavitySetState = command({
     }
   },
 });
+
+/** A blocked cavity may hold a key plug. */
+const takesPlug = (state: CavityEntry['state'] | null): boolean => state === 'plugged' || state === 'blocked';
 
 const housingOf = (project: Project, connector: string) =>
   partOfKind(objectIn(project, 'parts', objectIn(project, 'connectors', connector)?.part ?? ''), 'housing');

@@ -127,7 +127,9 @@ const isOpen = (c: CavityUse): boolean =>
 
 /** A plug is named where one is declared, and it is the one that the housing takes. True when it is not so. */
 function reportPlug(c: CavityUse, part: HousingPart, report: Report): boolean {
-  const declared = c.ends.length === 0 && (c.state === 'plugged' || c.entry?.plug !== undefined);
+  // What blocks a cavity is a key, and asked about by `key-plug`.
+  const declared =
+    c.ends.length === 0 && c.state !== 'blocked' && (c.state === 'plugged' || c.entry?.plug !== undefined);
   const wanted = part.cavityPlug;
   const found = c.plug?.partNumber;
   const unfit = found !== undefined && wanted !== undefined && found !== wanted;

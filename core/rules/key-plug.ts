@@ -104,7 +104,12 @@ function faultsOf(c: CavityUse, mate: ResolvedMate): Fault[] {
   const at = [cavityRef(c)];
   const evidence = fact('closed', isByMaker(c) ? 'by its maker' : 'blocked in the project', where);
   // A header is keyed by a pin that is left out; only a housing takes a plug.
-  if (!isByMaker(c) && part?.kind === 'housing' && connector.supply === 'harness' && !c.plug)
+  if (
+    !isByMaker(c) &&
+    part?.kind === 'housing' &&
+    connector.supply === 'harness' &&
+    c.plug?.kind !== 'cavity-plug'
+  )
     return [{ at, where, problem: 'no key plug is named', evidence }];
   const opposite = mate.map.source === 'unknown' ? undefined : oppositeOf(c, mate);
   if (!opposite || isClosed(opposite) || !hasContact(opposite)) return [];

@@ -83,13 +83,19 @@ export function createAppStore(options: StoreOptions = {}) {
 
   return createStore<AppState & AppActions>()((set, get) => {
     let checking = false;
+    /** Records that the last check held the project's against. */
+    let heldAgainst: readonly Part[] | undefined;
+    const checkAll = (harness: Harness, previous?: CheckResult): CheckResult => {
+      heldAgainst = get().catalogue;
+      return checkHarness(harness, RULES, previous, { catalogue: heldAgainst });
+    };
     const checkLater = (): void => {
       if (checking) return;
       checking = true;
       later(() => {
         checking = false;
-        const { harness, check } = get();
-        if (check.harness !== harness) set({ check: checkHarness(harness, RULES, check) });
+        const { harness, check, catalogue } = get();
+        if (check.harness !== harness || heldAgainst !== catalogue) set({ check: checkAll(harness, check) });
       });
     };
     const setHistory = (history: History): void => {
@@ -134,7 +140,7 @@ export function createAppStore(options: StoreOptions = {}) {
         set({
           history: startHistory(project),
           harness,
-          check: checkHarness(harness, RULES),
+          check: checkAll(harness),
           document: { ...newDocument(newId()), ...document },
           view: {
             ...get().view,
@@ -148,7 +154,10 @@ export function createAppStore(options: StoreOptions = {}) {
         });
       },
       setDocument: (change) => set({ document: { ...get().document, ...change } }),
-      setCatalogue: (catalogue) => set({ catalogue }),
+      setCatalogue(catalogue) {
+        set({ catalogue });
+        checkLater();
+      },
       setView: (change) => set({ view: { ...get().view, ...change } }),
       select(keys, add = false) {
         const selection = new Set(add ? get().view.selection : []);

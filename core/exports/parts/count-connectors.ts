@@ -69,9 +69,10 @@ function countSeals(harness: Harness, cavity: CavityUse, lines: PartLines): void
   }
 }
 
-/** A plug is counted only where the cavity is plugged: a wire that was put in later drives it out. */
+/** A plug is counted only where the cavity is plugged, or blocked by it: a wire that was put in later drives it out. */
 function countPlugs(use: ConnectorUse, cavity: CavityUse, lines: PartLines): void {
-  if (cavity.state !== 'plugged') return;
+  const isKey = cavity.state === 'blocked' && cavity.plug !== undefined;
+  if (cavity.state !== 'plugged' && !isKey) return;
   lines.add(
     {
       kind: 'cavity-plug',

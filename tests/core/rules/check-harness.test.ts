@@ -176,6 +176,66 @@ const EDITS: Record<string, Edit> = {
     const s = one(p.signals, n);
     if (s) s.voltageV = [12, 60, 400, -325][n % 4];
   },
+  build(p, n) {
+    p.buildQuantities = [1, 1 + (n % 60)];
+    p.titleBlock.dateOfIssue = n % 3 ? `2026-0${1 + (n % 9)}-01` : undefined;
+  },
+  room(p, n) {
+    const c = one(p.connectors, n);
+    if (!c) return;
+    c.plannedCycles = n % 3 ? 1 + (n % 40) : undefined;
+    c.mateRoomMm = n % 4 ? n % 60 : undefined;
+    c.latchRoomMm = n % 5 ? n % 20 : undefined;
+    c.footprint =
+      n % 2 ? { padOneCorner: n % 3 ? 'top-left' : 'top-right', seenFrom: 'far-side' } : undefined;
+  },
+  block(p, n) {
+    const c = one(p.connectors, n);
+    if (c) c.cavities = [{ cavity: String(1 + (n % 3)), state: n % 2 ? 'blocked' : 'empty' }];
+  },
+  hole(p, n) {
+    const s = one(p.segments, n);
+    if (s) s.holeMm = n % 3 ? 1 + (n % 30) : undefined;
+  },
+  label(p, n) {
+    const [w, c] = [one(p.wires, n), one(p.connectors, n >> 2)];
+    const id = uuid(400_000 + n);
+    if (n % 4 === 0) p.labels.splice(0, 1);
+    else if (n % 2 && w)
+      p.labels.push({ id, text: 'L', on: { at: 'wire-end', wire: w.id, end: n % 3 ? 0 : 1 } });
+    else if (c) p.labels.push({ id, text: 'L', on: { at: 'connector', connector: c.id } });
+  },
+  freeEnd(p, n) {
+    const w = one(p.wires, n);
+    if (w) w.ends[n % 2 ? 1 : 0] = { at: 'free', position: { x: n, y: 0 }, ...(n % 3 ? {} : { text: 'To' }) };
+  },
+  bodies(p, n) {
+    for (const part of p.parts)
+      if (part.kind === 'housing') {
+        part.body =
+          n % 3 ? { widthMm: 5 + (n % 20), heightMm: 8, lengthMm: n % 2 ? 12 : undefined } : undefined;
+        part.mateForceN = n % 4 ? n % 90 : undefined;
+        part.cycles = n % 5 ? 1 + (n % 40) : undefined;
+        part.keyPositions = n % 7 ? undefined : ['3'];
+      }
+  },
+  buying(p, n) {
+    const part = one(p.parts, n);
+    if (!part) return;
+    part.lifecycle = (['active', 'obsolete', undefined] as const)[n % 3];
+    part.alternates = n % 4 ? undefined : [one(p.parts, n >> 2)!.partNumber];
+    part.compliance = n % 5 ? undefined : [{ regime: 'RoHS', status: 'declared', expires: '2026-05-01' }];
+    if (part.kind === 'contact') part.tools = n % 2 ? ['PRESS'] : undefined;
+    if (part.kind === 'contact') part.form = n % 3 ? 'loose' : 'strip';
+  },
+  tool(p, n) {
+    p.parts = p.parts.filter((x) => x.kind !== 'tool');
+    if (n % 3)
+      p.parts.push({
+        kind: 'tool', id: uuid(300_000), maker: 'Example Works (invented)', partNumber: 'PRESS', description: 'Press',
+        ...(n % 2 ? { form: 'press' as const } : {}),
+      }); // prettier-ignore
+  },
   limit(p, n) {
     const l = one(p.limitSet.limits, n);
     if (l) l.value = (n % 7) / 10;
@@ -222,6 +282,23 @@ it('finds step by step what it finds at once', () => {
     { numRuns: 100 },
   );
 }, 60_000);
+
+it('holds the records of the project against another catalogue, and asks no other rule for it', () => {
+  const project = tiny();
+  const harness = deriveHarness(project);
+  const later = project.parts.map((p) => ({
+    ...p,
+    massG: 7,
+    catalogue: { name: 'Example parts', revision: '2' },
+  }));
+  const before = checkHarness(harness, RULES);
+  const now = checkHarness(harness, RULES, before, { catalogue: later });
+  expect(before.findings).toEqual([]);
+  expect(now.findings).toHaveLength(project.parts.length);
+  expect([...new Set(now.findings.map((f) => f.rule))]).toEqual(['part-changed']);
+  expect(now.findings).toEqual(checkHarness(harness, RULES, undefined, { catalogue: later }).findings);
+  expect(checkHarness(harness, RULES, now).findings).toEqual([]);
+});
 
 describe('asking again', () => {
   /** One rule per scope that counts how often it is asked, and passes. */
