@@ -41,6 +41,24 @@ export function branchOf(project: BranchInput, node: string | undefined): Branch
   return last ? { root: here, end, lengthMm } : undefined;
 }
 
+/** Tells which nodes are joined by segments: the same answer for all of one piece, the node itself where nothing joins it. */
+export const formboardPieces = memoByIdentity((segments: readonly Segment[]): ((node: string) => string) => {
+  const parent = new Map<string, string>();
+  const root = (node: string): string => {
+    let at = node;
+    for (let up = parent.get(at); up !== undefined && up !== at; up = parent.get(at)) {
+      parent.set(at, parent.get(up) ?? up);
+      at = up;
+    }
+    return at;
+  };
+  for (const s of segments) {
+    const [a, b] = [root(s.from), root(s.to)];
+    if (a !== b) parent.set(b, a);
+  }
+  return root;
+});
+
 const segmentsAt = memoByIdentity((segments: readonly Segment[]): ReadonlyMap<string, readonly Segment[]> => {
   const out = new Map<string, Segment[]>();
   for (const s of segments)

@@ -3,7 +3,7 @@ import { distance } from '../base/point';
 import type { Connector } from '../model/connector';
 import { isMatingHalf, type MatingHalf, type Part } from '../model/parts/part';
 import type { Project } from '../model/project';
-import { branchOf, type Branch } from './branch-reach';
+import { branchOf, formboardPieces, type Branch } from './branch-reach';
 import type { Harness } from './harness';
 import { matingObstacles, type UnknownField } from './mating';
 
@@ -58,26 +58,45 @@ const known = new WeakMap<Project['mates'], Carried>();
  * `marginMm` is how far beyond its branch a free end is pulled. Only halves of one arrangement are ever compared. Remembered
  * while connectors, mates, parts and formboard stay as they are.
  */
-export function lookAlikesOf({ project, router }: Harness, marginMm: number): readonly LookAlikes[] {
+export function lookAlikesOf({ project }: Pick<Harness, 'project'>, marginMm: number): readonly LookAlikes[] {
   const { mates, connectors, parts, nodes, segments } = project;
   const before = known.get(mates);
   if (
     before?.marginMm === marginMm &&
-    before.connectors === connectors &&
+    sameForMating(before.connectors, connectors) &&
     before.parts === parts &&
     before.nodes === nodes &&
     before.segments === segments
   )
     return before.found;
-  const found = findAll(project, router, marginMm);
+  const found = findAll(project, marginMm);
   known.set(mates, { mates, connectors, parts, nodes, segments, marginMm, found });
   return found;
 }
 
-function findAll(project: Project, router: Harness['router'], marginMm: number): readonly LookAlikes[] {
+/** Where a symbol stands on the diagram, and what is in its cavities, changes nothing here. */
+function sameForMating(before: readonly Connector[], after: readonly Connector[]): boolean {
+  if (before === after) return true;
+  return (
+    before.length === after.length &&
+    after.every((c, i) => {
+      const was = before[i];
+      return (
+        c === was ||
+        (c.id === was?.id &&
+          c.part === was.part &&
+          c.node === was.node &&
+          c.supply === was.supply &&
+          c.unmated === was.unmated &&
+          c.serviceLoopMm === was.serviceLoopMm)
+      );
+    })
+  );
+}
+
+function findAll(project: Project, marginMm: number): readonly LookAlikes[] {
   const places = placesOf(project);
-  const isConnected = (a: string, b: string): boolean => a === b || router.between(a, b).found;
-  const reachOf = createReach(project, isConnected, marginMm);
+  const reachOf = createReach(project, marginMm);
   const found = new Map<string, { first: Place; second: Place; joins: WrongJoin[] }>();
   for (const [a, b] of pairsOf(places)) {
     const [second, first] = a.place.at > b.place.at ? [a, b] : [b, a];
@@ -155,18 +174,28 @@ function* pairsOf(places: readonly Place[]): Generator<readonly [Placed, Placed]
       }
 }
 
-const apart = (a: MatingHalf, b: MatingHalf): boolean =>
-  matingObstacles(a, b).obstacles.some((o) => o.code !== 'pitch' && o.code !== 'ways');
+/** What of `matingObstacles` can be told without a word: for many groups, each against each. */
+function apart(a: MatingHalf, b: MatingHalf): boolean {
+  const differ = (x: string | undefined, y: string | undefined): boolean =>
+    x !== undefined && y !== undefined && x !== y;
+  return (
+    differ(a.interface, b.interface) ||
+    differ(a.keying, b.keying) ||
+    (a.bodyForm !== undefined && a.bodyForm === b.bodyForm) ||
+    (a.contactKind !== undefined && a.contactKind === b.contactKind)
+  );
+}
 
 function joinOf(second: Placed, first: Placed, reachOf: ReachOf): WrongJoin | undefined {
   const halves = [second, first];
   if (!halves.some((h) => h.half.isFree) || !halves.some((h) => h.half.isHarness)) return undefined;
-  const { obstacles, unknown } = matingObstacles(second.half.part, first.half.part);
-  if (obstacles.length > 0) return undefined;
   const moves = second.half.isFree && second.half.isHarness;
   const [free, into] = moves || !first.half.isFree ? [second, first] : [first, second];
   const reach = reachOf(free, into);
   if (reach && reach.reachMm < reach.gapMm) return undefined;
+  // Last, since it puts every obstacle into words.
+  const { obstacles, unknown } = matingObstacles(second.half.part, first.half.part);
+  if (obstacles.length > 0) return undefined;
   return { free: free.half.connector.id, into: into.half.connector.id, reach, unknown };
 }
 
@@ -176,11 +205,8 @@ type ReachOf = (free: Placed, into: Placed) => Reach | undefined;
  * A free end swings about the root of its branch, as far as branch, service loop and margin go. The place that it enters is where
  * the half that belongs there lies; where that one hangs free of its own, both come towards each other.
  */
-function createReach(
-  project: Project,
-  isConnected: (a: string, b: string) => boolean,
-  marginMm: number,
-): ReachOf {
+function createReach(project: Project, marginMm: number): ReachOf {
+  const pieceOf = formboardPieces(project.segments);
   const branches = new Map<string, Branch | undefined>();
   const branch = (half: Half): Branch | undefined => {
     const { id, node } = half.connector;
@@ -193,7 +219,7 @@ function createReach(
     const own = branch(free.half);
     const there = into.half.isHarness ? into.half : into.place.halves.find((h) => h.isHarness);
     const other = there && branch(there);
-    if (!own || !other || !isConnected(own.end.id, other.end.id)) return undefined;
+    if (!own || !other || pieceOf(own.end.id) !== pieceOf(other.end.id)) return undefined;
     const both = into.half.isHarness && into.half.isFree;
     const target = both ? other.root : other.end;
     return {
