@@ -2,10 +2,11 @@ import type { CavityUse, ConnectorUse, Harness } from '../derive/harness';
 import type { LimitSet } from '../model/limit-set';
 import type { Part } from '../model/parts/part';
 import type { Project } from '../model/project';
+import { must } from '../base/assert-never';
 import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { Finding, ObjectRef } from './finding';
-import type { AnyRule, PartContext, Report, Scope, ScopeItem } from './rule';
+import type { AnyRule, Failure, PartContext, Report, RuleMeta, Scope, ScopeItem, Unknown } from './rule';
 
 /** What the rules of one scope said about one item. */
 interface ItemResult {
@@ -165,43 +166,60 @@ function occupiedOf(use: ConnectorUse): readonly CavityUse[] {
 }
 
 function ask(rules: readonly AnyRule[], item: object, context: PartContext): ItemResult {
-  const findings: Finding[] = [];
-  const passed: string[] = [];
+  const answers = new Answers();
   for (const rule of rules) {
-    const { id, revision, severity } = rule.meta;
-    const base = { rule: id, ruleRevision: revision };
-    const report: Report = {
-      pass: () => passed.push(id),
-      fail: (f) =>
-        findings.push({
-          key: keyOf(id, f.at),
-          ...base,
-          severity: f.severity ?? severity,
-          result: 'fail',
-          open: f.open ?? false,
-          objects: [...f.at],
-          data: f.data,
-          evidence: [...(f.evidence ?? [])],
-          needs: [],
-          ...(f.fix ? { fix: f.fix } : {}),
-        }),
-      cannotVerify: (u) =>
-        findings.push({
-          key: keyOf(id, u.at),
-          ...base,
-          severity,
-          result: 'cannot-verify',
-          open: u.open ?? false,
-          objects: [...u.at],
-          data: u.data,
-          evidence: [...(u.evidence ?? [])],
-          needs: [...u.needs],
-        }),
-    };
+    answers.rule = rule.meta;
     // The registry pairs each rule with the items of its own scope.
-    (rule.check as (item: object, report: Report, context: PartContext) => void)(item, report, context);
+    (rule.check as (item: object, report: Report, context: PartContext) => void)(item, answers, context);
   }
-  return { findings, passed };
+  return answers;
+}
+
+/** Takes down what rules say about one item. One for all rules, since most only pass. */
+class Answers implements Report, ItemResult {
+  rule: RuleMeta | undefined;
+  readonly findings: Finding[] = [];
+  readonly passed: string[] = [];
+
+  pass(): void {
+    this.passed.push(this.asked.id);
+  }
+
+  fail(f: Failure): void {
+    this.findings.push({
+      ...this.common(f),
+      severity: f.severity ?? this.asked.severity,
+      result: 'fail',
+      needs: [],
+      ...(f.fix ? { fix: f.fix } : {}),
+    });
+  }
+
+  cannotVerify(u: Unknown): void {
+    this.findings.push({
+      ...this.common(u),
+      severity: this.asked.severity,
+      result: 'cannot-verify',
+      needs: [...u.needs],
+    });
+  }
+
+  private get asked(): RuleMeta {
+    return must(this.rule, 'rule that is asked');
+  }
+
+  private common(answer: Failure | Unknown) {
+    const { id, revision } = this.asked;
+    return {
+      key: keyOf(id, answer.at),
+      rule: id,
+      ruleRevision: revision,
+      open: answer.open ?? false,
+      objects: [...answer.at],
+      data: answer.data,
+      evidence: [...(answer.evidence ?? [])],
+    };
+  }
 }
 
 function keyOf(rule: string, at: readonly ObjectRef[]): string {
