@@ -11,6 +11,7 @@ import { CLEAN, COULD_NOT_RUN, FOUND } from '../io';
 import { checkJson } from './shared/check-json';
 import { dayOption, dayOf } from './shared/day-option';
 import { checkProject, openProject } from './shared/open-project';
+import { readCatalogues } from './shared/read-catalogues';
 
 /**
  * Asks every rule about a project. Cannot-verify counts like a failure: a blank is not a pass. What a decision on record
@@ -31,6 +32,7 @@ export const check: CliCommand = {
           .default('major'),
       )
       .addOption(dayOption())
+      .option('--catalogue <files...>', 'catalogues to hold the records of the project against (JSON or CSV)')
       .option('--json', 'findings as JSON of a stable shape'),
   async run([file], options, io) {
     const failOn = options['failOn'] as Severity;
@@ -39,7 +41,12 @@ export const check: CliCommand = {
       io.err(`${project.problem}\n`);
       return COULD_NOT_RUN;
     }
-    const result = checkProject(project.value);
+    const catalogues = await readCatalogues((options['catalogue'] as string[] | undefined) ?? []);
+    if (catalogues.problems.length > 0) {
+      for (const problem of catalogues.problems) io.err(`${problem}\n`);
+      return COULD_NOT_RUN;
+    }
+    const result = checkProject(project.value, { catalogue: catalogues.parts });
     const date = dayOf(options, io);
     const told = toldFindings(project.value, result.findings, date);
     io.out(options['json'] ? checkJson(result, told, failOn, date) : checkText(result, told, date));

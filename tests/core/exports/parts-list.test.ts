@@ -88,7 +88,7 @@ describe('parts list', () => {
   });
 
   it('counts plugs where a cavity is plugged, not where a wire came in later', () => {
-    const plugged = (cavity: string) =>
+    const plugged = (cavity: string, state: 'plugged' | 'blocked' = 'plugged') =>
       linesOf((t) => {
         const id = t.newId();
         t.project.parts.push({
@@ -98,10 +98,12 @@ describe('parts list', () => {
           partNumber: 'PLUG',
           description: 'Plug',
         });
-        t.connector('X1').cavities = [{ cavity, state: 'plugged', plug: id }];
+        t.connector('X1').cavities = [{ cavity, state, plug: id }];
       }).filter((l) => l.startsWith('cavity plug'));
     expect(plugged('3')).toEqual(['cavity plug | PLUG | 1 | pcs | harness | X1:3']);
     expect(plugged('1')).toEqual([]);
+    // A key plug blocks its cavity for good.
+    expect(plugged('3', 'blocked')).toEqual(['cavity plug | PLUG | 1 | pcs | harness | X1:3']);
   });
 
   it('shows what was not chosen as a line without a part', () => {

@@ -44,6 +44,28 @@ describe('latchwork check', () => {
     expect((await b.run('check', b.path('faulty.latchwork'), '--fail-on', severity)).code).toBe(code);
   });
 
+  it('--catalogue holds the records of the project against those of the catalogue', async () => {
+    const parts = tiny().parts.map((part) => ({ ...part, massG: 7 }));
+    const catalogue = (revision: string): string =>
+      JSON.stringify({
+        format: 'latchwork-catalogue',
+        formatVersion: 1,
+        name: 'Example parts',
+        revision,
+        parts,
+      });
+    const later = await b.write('later.json', catalogue('2'));
+    const same = await b.write('same.json', catalogue('1'));
+    const clean = b.path('clean.latchwork');
+    const { code, out } = await b.run('check', clean, '--catalogue', later, '--fail-on', 'minor');
+    expect(code).toBe(1);
+    expect(out).toContain('C-PIN is from revision 1 of Example parts, revision 2 differs in massG');
+    expect((await b.run('check', clean, '--catalogue', same, '--fail-on', 'minor')).code).toBe(0);
+    const missing = await b.run('check', clean, '--catalogue', b.path('nowhere.json'));
+    expect([missing.code, missing.out]).toEqual([2, '']);
+    expect(missing.err).toContain('nowhere.json');
+  });
+
   it('--json has the documented shape, on stdout alone, the same each time', async () => {
     const { code, out, err } = await b.run('check', b.path('faulty.latchwork'), '--json');
     expect([code, err]).toEqual([1, '']);

@@ -3,7 +3,7 @@ import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { parseProject } from '@latchwork/core/model/parse';
 import { openProblemText } from '@latchwork/core/model/problem';
 import { type Project } from '@latchwork/core/model/project';
-import { type CheckResult, checkHarness } from '@latchwork/core/rules/check-harness';
+import { type CheckOptions, type CheckResult, checkHarness } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
 import { readProjectFile } from '../../../services/project-file';
 
@@ -16,4 +16,5 @@ export async function openProject(path: string): Promise<Result<Project, string>
 }
 
 /** All findings of a project; the result carries the harness. */
-export const checkProject = (project: Project): CheckResult => checkHarness(deriveHarness(project), RULES);
+export const checkProject = (project: Project, options?: CheckOptions): CheckResult =>
+  checkHarness(deriveHarness(project), RULES, undefined, options);
