@@ -30,7 +30,7 @@ describe('lists', () => {
   });
 
   it('of objects may be rows of texts, of which the empty ones do not count', () => {
-    const rows = [{ size: '22 AWG' }, { size: ' ' }, { areaMm2: '0.5' }];
+    const rows: Record<string, string>[] = [{ size: '22 AWG' }, { size: ' ' }, { areaMm2: '0.5' }];
     expect(readOf('crimp-equivalent-size', { wires: rows })).toEqual({
       ok: true,
       value: { wires: [{ size: { system: 'awg', gauge: 22 } }, { areaMm2: 0.5 }] },
