@@ -1,6 +1,7 @@
 import { createStore, useStore } from 'zustand';
 import { dispatch, dispatchUnknown, type Call, type Refusal } from '@latchwork/core/commands/dispatch';
-import { redo, startHistory, undo, type History } from '@latchwork/core/commands/history';
+import { redo, startHistory, type History } from '@latchwork/core/commands/history';
+import { undoKeeping } from '@latchwork/core/commands/shared/undo-keeping';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { newProject } from '@latchwork/core/model/new-project';
@@ -133,7 +134,7 @@ export function createAppStore(options: StoreOptions = {}) {
         return null;
       },
       dispatchFix: (call) => carryOut(dispatchUnknown(get().history, call, context())),
-      undo: () => setHistory(undo(get().history)),
+      undo: () => setHistory(undoKeeping(get().history, get().document.savedProject?.decisions ?? [])),
       redo: () => setHistory(redo(get().history)),
       open(project, document) {
         const harness = deriveHarness(project);

@@ -1,3 +1,4 @@
+import type { Holding } from '../../decisions/holding';
 import { boundText, judgedText, KIND_WORDS } from '../../decisions/standing-words';
 import type { Harness } from '../../derive/harness';
 import { baselineOf } from '../../model/baseline';
@@ -94,26 +95,44 @@ function evidenceBlock(evidence: readonly Evidence[]): PaperBlock[] {
 
 /** Paper has room for the signs that the data spell out. */
 function amountText(value: string | number, unit: string | undefined): string {
-  const sign = { degC: '°C', mm2: 'mm²' }[unit ?? ''] ?? unit;
+  const sign = { degC: '°C', mm2: 'mm²', 'A/mm2': 'A/mm²' }[unit ?? ''] ?? unit;
   return sign ? `${value} ${sign}` : String(value);
 }
+
+const HOLDING_WORDS: Readonly<Record<Holding['state'], string>> = {
+  'holds': 'holds',
+  'not-yet': 'dated later',
+  'closed': 'closed',
+  'unbounded': 'open-ended',
+  'expired': 'expired',
+  'exhausted': 'used up',
+  'under-approved': 'approver missing',
+  'changed': 'values changed',
+}; // prettier-ignore
 
 /** The records in full, each with the finding that it is about, or that the finding is gone. */
 function recordBlocks(project: Project, told: readonly ToldFinding[]): PaperBlock[] {
   if (project.decisions.length === 0) return [];
   const numbers = new Map(told.map((t, i) => [t.finding.key, `${i + 1} (${t.where})`]));
+  const holdings = new Map(
+    told.flatMap((t) => (t.standing?.judged ?? []).map((j) => [j.decision.id, j.holding] as const)),
+  );
   return [
     { kind: 'heading', text: `Decisions on record (${project.decisions.length})` },
-    ...project.decisions.flatMap((d): PaperBlock[] => [
-      {
-        kind: 'text',
-        text: [
-          { text: `${d.number}  ${KIND_WORDS[d.kind]} of ${d.decidedOn}`, look: 'strong' },
-          { text: `  on finding ${numbers.get(d.finding) ?? `that is gone (${d.rule})`}` },
-        ],
-      },
-      { kind: 'fields', rows: recordRows(d) },
-    ]),
+    ...project.decisions.flatMap((d): PaperBlock[] => {
+      const holding = holdings.get(d.id);
+      return [
+        {
+          kind: 'matter',
+          name: `${d.number}  ${KIND_WORDS[d.kind]} of ${d.decidedOn}`,
+          state: holding ? HOLDING_WORDS[holding.state] : 'finding is gone',
+        },
+        {
+          kind: 'fields',
+          rows: [['Finding', numbers.get(d.finding) ?? `gone; rule ${d.rule}`], ...recordRows(d)],
+        },
+      ];
+    }),
   ];
 }
 

@@ -26,7 +26,7 @@ export type PaperBlock =
   /** Begins a matter: its mark, its name and its state in one line. It is kept together with what follows. */
   | {
       readonly kind: 'matter';
-      readonly mark: MarkKind;
+      readonly mark?: MarkKind;
       readonly name: string;
       readonly state: string;
     };

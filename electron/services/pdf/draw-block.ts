@@ -168,8 +168,8 @@ function matterStrips(pen: Pen, matter: MatterBlock, left: number, right: number
       draw(y) {
         pen.doc.lineWidth(THIN_LINE).strokeColor(INK).moveTo(left, y).lineTo(right, y).stroke();
         const top = y + 1.4 * MM;
-        drawMark(pen.doc, matter.mark, left + 1.8 * MM, top + size * 0.55, 1.7 * MM);
-        if (name) pen.draw(name, left + 5 * MM, top, size);
+        if (matter.mark) drawMark(pen.doc, matter.mark, left + 1.8 * MM, top + size * 0.55, 1.7 * MM);
+        if (name) pen.draw(name, matter.mark ? left + 5 * MM : left, top, size);
         if (state) pen.draw(state, right - pen.widthOfLine(state, size), top, size);
       },
     },

@@ -15,6 +15,7 @@ import { bandOf } from './band-of';
 import { FindingHistory } from './finding-history';
 import { FindingStanding } from './finding-standing';
 import { FixPreview } from './fix-preview';
+import { WrongPlugPicture } from './wrong-plug-picture';
 
 const FORMBOARD = new Set(['node', 'segment', 'covering']);
 
@@ -54,6 +55,7 @@ export function FindingDetail({ finding }: { finding: Finding }) {
           <p className="second">One step, which can be undone. The rules are asked again at once.</p>
         ) : null}
       </header>
+      {finding.rule === 'wrong-plug' ? <WrongPlugPicture finding={finding} /> : null}
       <FindingStanding finding={finding} />
       {finding.fix ? <FixPreview fix={finding.fix} /> : null}
       {finding.needs.length ? <Needs needs={finding.needs} /> : null}

@@ -2,7 +2,7 @@ import type { Finding } from '@latchwork/core/rules/finding';
 import { useSeen } from '../../app/seen-findings';
 
 const clock = (moment: string): string =>
-  new Date(moment).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
+  new Date(moment).toTimeString().slice(0, 5);
 
 /** Since when a finding is there, as far as this window has seen it. */
 export function FindingHistory({ finding }: { finding: Finding }) {

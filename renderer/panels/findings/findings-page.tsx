@@ -18,6 +18,7 @@ import {
 } from './finding-filter';
 import { FindingFilters } from './finding-filters';
 import './findings.css';
+import { ReleaseLine } from './release-line';
 import { ReportMenu } from './report-menu';
 import { StandingChip } from './standing-chip';
 import { useStandings } from './use-standings';
@@ -64,6 +65,7 @@ export function FindingsPage() {
           </label>
           <ReportMenu />
         </div>
+        <ReleaseLine />
         {findings.length === 0 ? (
           <NothingFound />
         ) : count === 0 ? (

@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
-import { startHistory } from '@latchwork/core/commands/history';
+import { redo, startHistory, type History } from '@latchwork/core/commands/history';
+import { undoKeeping } from '@latchwork/core/commands/shared/undo-keeping';
 import type { NewDecision } from '@latchwork/core/commands/shared/new-decision';
 import { countingIds } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
@@ -121,5 +122,39 @@ describe('what happens to a decision later', () => {
   it('no command takes one away', () => {
     expect(refused(p, { id: 'objects.remove', args: { ids: [decision] } })).not.toBe('');
     expect(p.decisions).toHaveLength(1);
+  });
+});
+
+describe('a step back', () => {
+  const wire = tiny().wires[0]!.id;
+  const note: Call = { id: 'wire.edit', args: { ids: [wire], change: { note: 'mind' } } };
+  const done = (history: History, call: Call): History => {
+    const result = dispatch(history, call, { newId: countingIds(9_000), catalogue: [] });
+    if (!result.ok) throw new Error(result.problem.reason);
+    return result.value;
+  };
+  const noted = done(startHistory(tiny()), note);
+  const recorded = done(noted, add({ quantity: 3 }));
+  const state = ({ project }: History) => [project.wires[0]!.note ?? null, project.decisions.length];
+
+  it('takes back a record that was not saved yet', () => {
+    expect(state(undoKeeping(recorded, []))).toEqual(['mind', 0]);
+  });
+
+  it('passes over one that is in the saved file, back and forth', () => {
+    const saved = recorded.project.decisions;
+    const back = undoKeeping(recorded, saved);
+    expect(state(back)).toEqual([null, 1]);
+    expect(state(redo(back))).toEqual(['mind', 1]);
+    expect(undoKeeping(back, saved).project).toBe(back.project);
+  });
+
+  it('keeps what was added to a saved record, too', () => {
+    const decision = recorded.project.decisions[0]!.id;
+    const used = done(recorded, { id: 'decision.use', args: { decision, use: { date: '2026-03-01', quantity: 1, recordedBy: 'B. Uilder' } } }); // prettier-ignore
+    const closed = done(used, { id: 'decision.close', args: { decision, closed: { date: '2026-03-02', by: 'A. Prover', reason: 'built' } } }); // prettier-ignore
+    expect(undoKeeping(closed, recorded.project.decisions).project).toEqual(used.project);
+    expect(undoKeeping(used, used.project.decisions).project.decisions).toEqual(used.project.decisions);
+    expect(undoKeeping(closed, closed.project.decisions).project.decisions).toEqual(closed.project.decisions); // prettier-ignore
   });
 });

@@ -7,6 +7,7 @@ import { baselineOf } from '@latchwork/core/model/baseline';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 import { checkHarness } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
+import { permitOn, withDecisions } from '../../core/decisions/sample';
 import { type Fonts, readFonts } from '../../../electron/services/pdf/fonts';
 import { paperPdf } from '../../../electron/services/pdf/paper-pdf';
 
@@ -88,6 +89,29 @@ describe('the findings report as PDF', () => {
       // The head of the table goes on with it.
       expect(text).toContain('Source');
     });
+  });
+
+  it('tells every decision, whether it holds, and that the finding of one is gone', async () => {
+    const found = checkHarness(deriveHarness(project), RULES).findings[0]!;
+    const decided = withDecisions(
+      project,
+      permitOn(project, found, { expiresOn: '2026-02-10' }),
+      permitOn(project, found, {
+        id: '00000000-0000-4000-8000-0000000d0002',
+        number: 'D-2',
+        kind: 'concession',
+        quantity: 5,
+        uses: [{ date: '2026-02-20', quantity: 2, items: 'serial 1 and 2', recordedBy: 'B. Uilder' }],
+      }),
+      permitOn(project, { ...found, key: 'gone' }, { id: '00000000-0000-4000-8000-0000000d0003', number: 'D-3' }), // prettier-ignore
+    );
+    const { pages } = await read(await paperPdf(paperOf(decided), fonts));
+    const text = squeezed(pages.join(' '));
+    expect(text).toMatch(/1 major, fail.* accepted/);
+    expect(text).toMatch(/D-1 deviation permit of 2026-02-01 +expired/);
+    expect(text).toMatch(/D-2 concession of 2026-02-01 +holds/);
+    expect(text).toContain('2 on 2026-02-20, serial 1 and 2, recorded by B. Uilder');
+    expect(text).toMatch(/D-3 deviation permit of 2026-02-01 +finding is gone/);
   });
 
   it('shows letters of other languages', async () => {

@@ -116,6 +116,29 @@ test('the fix shows what it changes before it is done, and changes nothing by sh
     .toEqual(gone.sort());
 });
 
+test('a limit that is missing is filled in at the field that the finding leads to', async () => {
+  freshWindow((t) => {
+    t.project.limitSet.limits = t.project.limitSet.limits.filter((l) => l.id !== 'ambient-temperature');
+  });
+  appStore.getState().setView({ page: 'findings' });
+  const screen = await openWindow();
+  const finding = appStore.getState().check.findings.find((f) => f.needs.some((n) => n.field === 'limitSet.ambient-temperature'))!; // prettier-ignore
+  appStore.getState().showFinding(finding.key);
+  await userEvent.click(screen.getByRole('button', { name: 'Go there' }).first());
+  await expect
+    .poll(() => document.activeElement?.closest('[data-field]')?.getAttribute('data-field'))
+    .toBe('limit.ambient-temperature');
+});
+
+test('a release is blocked while a critical finding is open', async () => {
+  const screen = await openWindow();
+  await expect.element(screen.getByText(/^No critical finding blocks a release; \d+ open, 0 accepted/)).toBeVisible(); // prettier-ignore
+  const { check } = appStore.getState();
+  const grave = { ...check.findings[0]!, severity: 'critical' as const, key: 'grave' };
+  appStore.setState({ check: { ...check, findings: [...check.findings, grave] } });
+  await expect.element(screen.getByText(/^A release is blocked by 1 critical finding\./)).toBeVisible();
+});
+
 test('the rule book is reached from a finding and from the list of actions', async () => {
   const screen = await openWindow();
   await open(screen, /contact-kind/);
