@@ -1,8 +1,7 @@
 import type { Finding } from '@latchwork/core/rules/finding';
 import { useSeen } from '../../app/seen-findings';
 
-const clock = (moment: string): string =>
-  new Date(moment).toTimeString().slice(0, 5);
+const clock = (moment: string): string => new Date(moment).toTimeString().slice(0, 5);
 
 /** Since when a finding is there, as far as this window has seen it. */
 export function FindingHistory({ finding }: { finding: Finding }) {
