@@ -17,7 +17,7 @@ export type BranchInput = Pick<Project, 'nodes' | 'segments' | 'connectors'>;
 
 /**
  * The branch of a node: from it along the segments to the first node where the harness divides, or where another connector
- * sits. Undefined for a node that no segment reaches.
+ * sits; an end on the way of others has no length of its own. Undefined for a node that no segment reaches.
  */
 export function branchOf(project: BranchInput, node: string | undefined): Branch | undefined {
   const nodes = byId(project.nodes);
@@ -38,7 +38,7 @@ export function branchOf(project: BranchInput, node: string | undefined): Branch
     last = way;
     here = next;
   }
-  return last ? { root: here, end, lengthMm } : undefined;
+  return at.has(end.id) ? { root: here, end, lengthMm } : undefined;
 }
 
 /** Tells which nodes are joined by segments: the same answer for all of one piece, the node itself where nothing joins it. */

@@ -86,12 +86,30 @@ export function reachFacts(harness: Harness, { free, into, reach }: WrongJoin): 
   ];
 }
 
+const MEETING_SOURCE = 'nets with the wrong mates: ';
+
 /** The nets that meet, one row each. */
 export const meetingFacts = (joined: readonly JoinedNets[]): Evidence[] =>
   joined.flatMap((j) =>
     fact(
       j.cavities.map((c) => `${c.free}${INTO}${c.into}`).join(', '),
       meetingText(j),
-      `nets with the wrong mates: ${CONSEQUENCE_WORDS[j.consequence][1]}`,
+      `${MEETING_SOURCE}${CONSEQUENCE_WORDS[j.consequence][1]}`,
     ),
   );
+
+/** A row that `meetingFacts` made: where nets meet, which, and what comes of it. */
+export interface Meeting {
+  readonly where: string;
+  readonly signals: string;
+  readonly consequence: string;
+}
+
+export const readMeetings = (evidence: readonly Evidence[]): readonly Meeting[] =>
+  evidence
+    .filter((e) => e.source.startsWith(MEETING_SOURCE))
+    .map((e) => ({
+      where: e.label,
+      signals: String(e.value),
+      consequence: e.source.slice(MEETING_SOURCE.length),
+    }));
