@@ -45,7 +45,7 @@ type Memory = WeakMap<object, ItemResult>;
 
 /** What rules may go by besides the project. */
 export interface CheckOptions {
-  /** Records of the catalogues that are open, against which those of the project are held. */
+  /** Records of the catalogues that are open; absent: those of the result before. */
   readonly catalogue?: readonly Part[];
 }
 
@@ -74,11 +74,12 @@ export function checkHarness(
   harness: Harness,
   rules: readonly AnyRule[],
   previous?: CheckResult,
-  { catalogue = NO_PARTS }: CheckOptions = {},
+  options: CheckOptions = {},
 ): CheckResult {
   const limitSet = harness.project.limitSet;
   const isSeries = isSeriesOf(harness.project);
   const before = previous && carried.get(previous);
+  const catalogue = options.catalogue ?? before?.catalogue ?? NO_PARTS;
   const sameGround = before?.limitSet === limitSet && before.isSeries === isSeries && before.rules === rules;
   const old = sameGround ? before : undefined;
   const memory: Memory = old?.memory ?? new WeakMap<object, ItemResult>();

@@ -54,7 +54,7 @@ export const pinOne: Rule<'connector'> = {
             {
               what: `from which side the layout shows the pads of ${connector.designator}`,
               at: connectorRef(resolved),
-              field: 'footprint.seenFrom',
+              field: 'footprint-seenFrom',
             },
           ]
         : []),

@@ -10,6 +10,7 @@ import { askPart } from '../part-picker';
 import { useAllParts } from '../shelf/use-all-parts';
 import { Accessories } from './accessories';
 import { CavityTable } from './cavity-table';
+import { CutOutFields } from './cut-out-fields';
 import { DesignatorField, NodeField, attempt, orNull } from './fields';
 import { FootprintFields } from './footprint-fields';
 import { MatedWith } from './mated-with';
@@ -120,6 +121,21 @@ export function ConnectorCard({ use }: { use: ConnectorUse }) {
           positive
           commit={(plannedCycles) => edit({ plannedCycles })}
         />
+        <LengthField
+          label="Room on the mating axis"
+          name="mateRoomMm"
+          valueMm={c.mateRoomMm}
+          hint="from the mating face of the other half"
+          allow="not-negative"
+          commit={(mateRoomMm) => edit({ mateRoomMm })}
+        />
+        <LengthField
+          label="Room beside the latch"
+          name="latchRoomMm"
+          valueMm={c.latchRoomMm}
+          allow="not-negative"
+          commit={(latchRoomMm) => edit({ latchRoomMm })}
+        />
       </Section>
       <Section title="Cavities">
         <CavityTable use={use} />
@@ -136,6 +152,7 @@ export function ConnectorCard({ use }: { use: ConnectorUse }) {
           commit={(serviceLoopMm) => edit({ serviceLoopMm })}
         />
         {part?.kind === 'header' ? <FootprintFields connector={c} /> : null}
+        {use.resolved.equipment?.kind === 'panel' ? <CutOutFields connector={c} /> : null}
         <TextField
           label="Note"
           name="note"

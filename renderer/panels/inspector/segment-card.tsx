@@ -92,6 +92,13 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           hint="inside radius, as installed"
           commit={(bendRadiusMm) => edit({ bendRadiusMm })}
         />
+        <LengthField
+          label="Threaded through a hole of"
+          name="holeMm"
+          valueMm={segment.holeMm}
+          placeholder="none"
+          commit={(holeMm) => edit({ holeMm })}
+        />
       </Section>
       {use ? <BundleSection use={use} /> : null}
       <Section title={`Wires through it (${wires.length})`}>

@@ -5,8 +5,9 @@ import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harn
 import { RULES } from '@latchwork/core/rules/index';
 
 /** Which findings would go, come and change by another limit set; the project itself stays as it is. */
-export function previewLimitSet({ harness, findings }: CheckResult, limitSet: LimitSet): FindingChanges {
+export function previewLimitSet(check: CheckResult, limitSet: LimitSet): FindingChanges {
+  const { harness, findings } = check;
   const project = { ...harness.project, limitSet };
-  const after = checkHarness(deriveHarness(project, harness), RULES);
+  const after = checkHarness(deriveHarness(project, harness), RULES, check);
   return compareFindings({ project: harness.project, findings }, { project, findings: after.findings });
 }
