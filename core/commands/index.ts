@@ -31,6 +31,7 @@ import { objectsAlign } from './objects-align';
 import { objectsMove } from './objects-move';
 import { objectsPaste } from './objects-paste';
 import { objectsRemove } from './objects-remove';
+import { partAdd } from './part-add';
 import { partEmbed } from './part-embed';
 import { projectAddRevision } from './project-add-revision';
 import { projectEdit } from './project-edit';
@@ -85,6 +86,7 @@ export const COMMANDS = [
   objectsMove,
   objectsPaste,
   objectsRemove,
+  partAdd,
   partEmbed,
   projectAddRevision,
   projectEdit,

@@ -1,6 +1,7 @@
-import { PART_KIND_NAMES } from '../model/parts/part';
+import { PART_KIND_NAMES, type Part } from '../model/parts/part';
 import type { ContactPart } from '../model/parts/contact';
 import { tiny, type TinyDraft } from '../model/tiny';
+import type { Fix } from './finding';
 import { partRef } from './refs';
 import type { Rule } from './rule';
 import { boughtParts, toolsByNumber } from './shared/bought-parts';
@@ -52,6 +53,7 @@ export const tooling: Rule<'project'> = {
           ...partFact(part, 'tools', named.join(', ')),
           ...fact(`${PART_KIND_NAMES.tool} records`, have.size, 'parts of the project'),
         ],
+        fix: fixOf([...proved, ...crimping][0]),
       });
     }
   },
@@ -61,13 +63,19 @@ export const tooling: Rule<'project'> = {
       { name: 'a tool for each', project: tiny((t) => equipped(t, ['C-SOCKET', 'C-PIN'])) },
     ],
     bad: [
-      { name: 'no tool for the pin', project: tiny((t) => equipped(t, ['C-SOCKET'])), expect: ['C-PIN'] },
+      {
+        name: 'no tool for the pin',
+        project: tiny((t) => equipped(t, ['C-SOCKET'])),
+        catalogue: toolsOffered(),
+        expect: ['C-PIN'],
+      },
       {
         name: 'only a tool to take it out',
         project: tiny((t) => {
           equipped(t, ['C-SOCKET']);
           addTool(t, 'TAKE-OUT', 'extraction', ['C-PIN']);
         }),
+        catalogue: toolsOffered(),
         expect: ['C-PIN'],
       },
     ],
@@ -92,9 +100,22 @@ const toolsOf = (part: ContactPart): readonly string[] => [
 const isCrimpTool = (form: string | undefined): boolean =>
   form === undefined || form === 'hand' || form === 'press';
 
+/** The tool with which the crimp was proved, else the first that the record names; it has to be in a catalogue. */
+const fixOf = (tool: string | undefined): Fix | undefined =>
+  tool === undefined
+    ? undefined
+    : { label: `Put ${tool} on the tool list`, command: 'part.add', args: { partNumber: tool } };
+
 /** A series; every contact names two hand tools, and the project has those for the contacts given. */
 function equipped(t: TinyDraft, contacts: readonly string[]): void {
   t.project.buildQuantities = [100];
   for (const n of ['C-SOCKET', 'C-PIN']) t.part('contact', n).tools = [`HAND-${n}`];
   for (const n of contacts) addTool(t, `HAND-${n}`, 'hand', []);
 }
+
+/** What a catalogue has that the project lacks, with ids that no example uses. */
+const toolsOffered = (): readonly Part[] =>
+  tiny((t) => {
+    for (let used = 0; used < 10; used++) t.newId();
+    addTool(t, 'HAND-C-PIN', 'hand', []);
+  }).parts.filter((p) => p.kind === 'tool');

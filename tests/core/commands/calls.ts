@@ -25,6 +25,18 @@ const RECORD = {
   basis: { severity: 'major' as const, result: 'fail' as const, values: [] },
 };
 
+/** What a catalogue offers meanwhile. */
+export const OFFERED: readonly Part[] = [
+  {
+    kind: 'tool',
+    id: '00000000-0000-4000-8000-0000000d0002',
+    maker: 'Example Works (invented)',
+    partNumber: 'HAND-TOOL',
+    description: 'Hand crimp tool',
+    form: 'hand',
+  },
+];
+
 /** The tiny project with one of everything that a command can need beside. */
 export const workbench = (): Project =>
   tiny((t) => {
@@ -98,6 +110,7 @@ export function goodCalls(p: Project): readonly Call[] {
       id: 'project.add-revision',
       args: { revision: { revision: 'B', author: 'Example', description: 'Next', status: 'draft' } },
     },
+    { id: 'part.add', args: { partNumber: 'HAND-TOOL' } },
     { id: 'part.embed', args: { part: { ...part('wire', 'WIRE-22'), odMm: 1.3 } } },
     { id: 'connector.place', args: { part: part('housing', 'H-PIN'), position: { x: 5, y: 5 } } },
     { id: 'connector.edit', args: { ids: [connector('X1')], change: { designator: 'X9', node: null } } },

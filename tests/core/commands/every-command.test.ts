@@ -7,9 +7,9 @@ import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { countingIds } from '@latchwork/core/model/ids';
 import { parseProject } from '@latchwork/core/model/parse';
 import { serialiseProject } from '@latchwork/core/model/serialise';
-import { goodCalls, PREPARED, workbench } from './calls';
+import { OFFERED, goodCalls, PREPARED, workbench } from './calls';
 
-const context = () => ({ newId: countingIds(50_000), catalogue: [] });
+const context = () => ({ newId: countingIds(50_000), catalogue: OFFERED });
 
 function done(history: History, call: Call): History {
   const result = dispatch(history, call, context());

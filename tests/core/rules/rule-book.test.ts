@@ -133,7 +133,7 @@ describe.each(RULES.map((rule) => ({ id: rule.meta.id, rule })))('$id', ({ rule 
         expect(command, `${name}: ${fix.command}`).toBeDefined();
         expect(command!.args.safeParse(fix.args).error, name).toBeUndefined();
         expect(finding.severity, 'nobody mends a critical finding with one press').not.toBe('critical');
-        const context = { newId: countingIds(50_000), catalogue: [] };
+        const context = { newId: countingIds(50_000), catalogue: catalogue ?? [] };
         const done = dispatchUnknown(startHistory(project), { id: fix.command, args: fix.args }, context);
         expect(done.ok ? 'done' : done.problem.reason, name).toBe('done');
         if (!done.ok) continue;
