@@ -5,13 +5,14 @@ import type { LookAlikes } from './look-alikes';
 import { geometryMapOf } from './mate-map';
 import { joinNets, pointKey } from './nets';
 
-/** What happens where nets meet that should not, the worst first; `none` is harmless. */
+/** What happens where nets meet that should not, the worst first. */
 export const CONSEQUENCES = [
   'supplies-joined',
   'supply-shorted',
   'supply-on-signal',
   'wrong-voltage',
   'loads-exchanged',
+  'signal-grounded',
   'signals-exchanged',
 ] as const;
 export type Consequence = (typeof CONSEQUENCES)[number];
@@ -150,7 +151,8 @@ function consequenceOf(signals: readonly Signal[], fed: readonly Signal[]): Cons
     const alike = others.every((s) => s.voltageV !== undefined && s.voltageV === supply.voltageV);
     return alike ? 'loads-exchanged' : 'wrong-voltage';
   }
-  return fed.some(isPlain) ? 'signals-exchanged' : undefined;
+  if (!fed.some(isPlain)) return undefined;
+  return signals.every((s) => isPlain(s) || s.class === 'power') ? 'signals-exchanged' : 'signal-grounded';
 }
 
 const netsByConnector = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, readonly Net[]> => {

@@ -12,16 +12,15 @@ export const CONSEQUENCE_WORDS: Readonly<Record<Consequence, readonly [Severity,
   'supply-on-signal': ['critical', 'a supply comes onto a signal'],
   'wrong-voltage': ['critical', 'a load gets a voltage that is not its own'],
   'loads-exchanged': ['major', 'loads are exchanged'],
+  'signal-grounded': ['major', 'a signal is tied to a return, a shield or earth'],
   'signals-exchanged': ['major', 'signals are exchanged'],
 };
 
-/** "SUP 12 V (fed)": a signal as it stands in a meeting. */
-const signalText = (s: Signal, fed: readonly Signal[]): string =>
-  [
-    s.name,
-    ...(s.voltageV === undefined ? [] : [`${s.voltageV} V`]),
-    ...(fed.includes(s) ? ['(fed)'] : []),
-  ].join(' ');
+/** "SUP 12 V (fed)": a signal as it stands in a meeting. One whose source nobody states is taken to be fed. */
+function signalText(s: Signal, fed: readonly Signal[]): string {
+  const state = !fed.includes(s) ? [] : [s.source ? '(fed)' : '(source not stated)'];
+  return [s.name, ...(s.voltageV === undefined ? [] : [`${s.voltageV} V`]), ...state].join(' ');
+}
 
 export const meetingText = (j: JoinedNets): string =>
   j.signals.map((s) => signalText(s, j.fed)).join(' meets ');

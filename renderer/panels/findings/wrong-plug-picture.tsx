@@ -24,9 +24,9 @@ export function WrongPlugPicture({ finding }: { finding: Finding }) {
       <table className="evidence">
         <thead>
           <tr>
-            <th scope="col">Confused, here</th>
-            <th scope="col">these meet</th>
-            <th scope="col">so</th>
+            <th scope="col">Where</th>
+            <th scope="col">What meets</th>
+            <th scope="col">What comes of it</th>
           </tr>
         </thead>
         <tbody>
