@@ -13,7 +13,7 @@ export const channels = [
   'project:on-disk',
   'file:export',
   'table:export',
-  'document:export-pdf',
+  'paper:export',
   'catalogue:list',
   'catalogue:list-folder',
   'catalogue:import',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Paper } from '../exports/paper/paper';
 import { Table } from '../exports/table';
 import {
   CatalogueAnswer,
@@ -103,15 +104,10 @@ export const contract = {
     }),
     response: ExportAnswer,
   },
-  /**
-   * A document as pages. The host opens the text as it opens a file, checks it and draws: the pages are those that the
-   * command line writes. `date` is the day on which decisions are judged.
-   */
-  'document:export-pdf': {
+  /** The same for a document as pages, which the host draws with its fonts. */
+  'paper:export': {
     request: z.strictObject({
-      document: z.string(),
-      text: z.string(),
-      date: z.iso.date(),
+      paper: Paper,
       suggestedName: z.string(),
       name: z.string().nullable(),
       replace: z.boolean(),

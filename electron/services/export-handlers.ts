@@ -2,22 +2,16 @@ import { mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { type ExportAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
-import { deriveHarness } from '@latchwork/core/derive/derive-harness';
-import { EXPORTERS } from '@latchwork/core/exports/index';
-import { parseProject } from '@latchwork/core/model/parse';
-import { openProblemText } from '@latchwork/core/model/problem';
-import { checkHarness } from '@latchwork/core/rules/check-harness';
-import { RULES } from '@latchwork/core/rules/index';
 import { writeAtomically } from './atomic-write';
 import { bytesOfBase64 } from './base64';
 import { type DocumentFormat, documentBytes } from './document-bytes';
-import { documentPdf } from './document-pdf';
+import { paperBytes } from './paper-bytes';
 import { bareFileName, nearestFileName } from './file-name';
 import { type Places } from './places';
 import { failed, isTaken, reasonOf } from './reason';
 import { type Shell } from './shell';
 
-type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'document:export-pdf'>;
+type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'paper:export'>;
 
 export function exportHandlers(places: Places, shell: Shell): Exports {
   const exportBytes = async (bytes: Uint8Array, wanted: Wanted): Promise<ExportAnswer> => {
@@ -44,13 +38,8 @@ export function exportHandlers(places: Places, shell: Shell): Exports {
     },
     'table:export': async ({ table, format, ...wanted }) =>
       exportBytes(await documentBytes(table, format), { ...wanted, filters: [FILTERS[format]] }),
-    'document:export-pdf': async ({ document, text, date, ...wanted }) => {
-      const exporter = EXPORTERS.find((e) => e.id === document);
-      if (!exporter) return failed(`There is no document ${document}.`);
-      const project = parseProject(text);
-      if (!project.ok) return failed(openProblemText(project.problem));
-      const check = checkHarness(deriveHarness(project.value), RULES);
-      const pdf = await documentPdf(exporter, check, date, places.fontsFolder);
+    'paper:export': async ({ paper, ...wanted }) => {
+      const pdf = await paperBytes(paper, places.fontsFolder);
       return pdf.ok ? exportBytes(pdf.value, { ...wanted, filters: [FILTERS.pdf] }) : failed(pdf.problem);
     },
   };

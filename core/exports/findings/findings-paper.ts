@@ -26,7 +26,7 @@ export function findingsPaper(title: string, harness: Harness, check: CheckResul
     revision: revision ? `${revision.revision} (${revision.status})` : 'not given',
     baseline: baselineOf(project),
     date,
-    cautions: cautionsOf(project),
+    cautions: [...cautionsOf(project)],
     blocks: [
       { kind: 'heading', text: 'Summary' },
       {
@@ -136,7 +136,7 @@ function recordBlocks(project: Project, told: readonly ToldFinding[]): PaperBloc
   ];
 }
 
-function recordRows(d: Decision): (readonly [string, string])[] {
+function recordRows(d: Decision): [string, string][] {
   const rows: (readonly [string, string | undefined])[] = [
     ['Requirement', d.requirement],
     ['Actual', d.measured],
@@ -158,7 +158,7 @@ function recordRows(d: Decision): (readonly [string, string])[] {
     ),
     ['Closed', d.closed && `${d.closed.date} by ${d.closed.by}: ${d.closed.reason}`],
   ];
-  return rows.flatMap(([label, value]) => (value ? [[label, value] as const] : []));
+  return rows.flatMap(([label, value]): [string, string][] => (value ? [[label, value]] : []));
 }
 
 function limitBlocks(project: Project): PaperBlock[] {

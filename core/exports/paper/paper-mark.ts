@@ -1,7 +1,9 @@
-import type { Finding, Severity } from '../../rules/finding';
+import { z } from 'zod';
+import { SEVERITIES, type Finding } from '../../rules/finding';
 
 /** Marks of findings on paper: octagon, triangle, diamond, dot, and an open ring for what could not be verified. */
-export type MarkKind = Severity | 'unknown';
+export const MarkKind = z.enum([...SEVERITIES, 'unknown']);
+export type MarkKind = z.infer<typeof MarkKind>;
 
 export const markOfFinding = (finding: Finding): MarkKind =>
   finding.result === 'fail' ? finding.severity : 'unknown';

@@ -1,48 +1,55 @@
-import type { MarkKind } from './paper-mark';
-import type { TitleBlock } from '../../model/title-block';
+import { z } from 'zod';
+import { TitleBlock } from '../../model/title-block';
+import { MarkKind } from './paper-mark';
 
 /** Piece of text with its own look inside a line. */
-export interface PaperText {
-  readonly text: string;
-  readonly look?: 'strong' | 'code' | 'second';
-}
+export const PaperText = z.strictObject({
+  text: z.string(),
+  look: z.enum(['strong', 'code', 'second']).optional(),
+});
+export type PaperText = z.infer<typeof PaperText>;
 
 /** What stands on pages, top to bottom. How it is drawn is the work of others. */
-export type PaperBlock =
-  | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'text'; readonly text: readonly PaperText[] }
+export const PaperBlock = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('heading'), text: z.string() }),
+  z.strictObject({ kind: z.literal('text'), text: z.array(PaperText) }),
   /** Label and value, one below the other. */
-  | { readonly kind: 'fields'; readonly rows: readonly (readonly [string, string])[] }
-  | {
-      readonly kind: 'table';
-      /** `share` divides the width. */
-      readonly columns: readonly {
-        readonly title: string;
-        readonly share: number;
-        readonly align?: 'right';
-      }[];
-      readonly rows: readonly (readonly string[])[];
-    }
+  z.strictObject({ kind: z.literal('fields'), rows: z.array(z.tuple([z.string(), z.string()])) }),
+  z.strictObject({
+    kind: z.literal('table'),
+    /** `share` divides the width. */
+    columns: z.array(
+      z.strictObject({
+        title: z.string(),
+        share: z.number().positive(),
+        align: z.literal('right').optional(),
+      }),
+    ),
+    rows: z.array(z.array(z.string())),
+  }),
   /** Begins a matter: its mark, its name and its state in one line. It is kept together with what follows. */
-  | {
-      readonly kind: 'matter';
-      readonly mark?: MarkKind;
-      readonly name: string;
-      readonly state: string;
-    };
+  z.strictObject({
+    kind: z.literal('matter'),
+    mark: MarkKind.optional(),
+    name: z.string(),
+    state: z.string(),
+  }),
+]);
+export type PaperBlock = z.infer<typeof PaperBlock>;
 
 /** A document as pages, before it becomes bytes. */
-export interface Paper {
-  readonly id: string;
-  readonly title: string;
-  readonly titleBlock: TitleBlock;
+export const Paper = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  titleBlock: TitleBlock,
   /** "B (draft)". */
-  readonly revision: string;
+  revision: z.string(),
   /** SHA-256 of the project that it was made from. */
-  readonly baseline: string;
+  baseline: z.string(),
   /** The day that it speaks of (YYYY-MM-DD). */
-  readonly date: string;
+  date: z.iso.date(),
   /** The first stands on every page, all of them on the first. */
-  readonly cautions: readonly string[];
-  readonly blocks: readonly PaperBlock[];
-}
+  cautions: z.array(z.string()),
+  blocks: z.array(PaperBlock),
+});
+export type Paper = z.infer<typeof Paper>;

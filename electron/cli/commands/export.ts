@@ -2,11 +2,13 @@ import { Option } from 'commander';
 import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { withBaseline } from '@latchwork/core/exports/document-head';
-import { ok } from '@latchwork/core/base/result';
+import { type Result, ok, problem } from '@latchwork/core/base/result';
+import type { Exporter } from '@latchwork/core/exports/exporter';
+import type { CheckResult } from '@latchwork/core/rules/check-harness';
 import { must } from '@latchwork/core/base/assert-never';
 import { baselineOf } from '@latchwork/core/model/baseline';
 import { DOCUMENT_FORMATS, type DocumentFormat, documentBytes } from '../../services/document-bytes';
-import { documentPdf } from '../../services/document-pdf';
+import { paperBytes } from '../../services/paper-bytes';
 import { bundledPlaces } from '../../services/places';
 import { type CliCommand } from '../command';
 import { CLEAN, COULD_NOT_RUN } from '../io';
@@ -53,7 +55,7 @@ export const exportCommand: CliCommand = {
     const format = options['format'] as DocumentFormat | 'pdf';
     const bytes =
       format === 'pdf'
-        ? await documentPdf(exporter, result, date, bundledPlaces(io.root).fontsFolder)
+        ? await pdfOf(exporter, result, date, bundledPlaces(io.root).fontsFolder)
         : ok(await documentBytes(table, format));
     if (!bytes.ok) return stop(bytes.problem);
     const out = options['out'] as string;
@@ -63,3 +65,15 @@ export const exportCommand: CliCommand = {
     return CLEAN;
   },
 };
+
+function pdfOf(
+  exporter: Exporter,
+  check: CheckResult,
+  date: string,
+  fontsFolder: string,
+): Promise<Result<Uint8Array, string>> {
+  const paper = exporter.paper?.(check.harness, check, date);
+  return paper
+    ? paperBytes(paper, fontsFolder)
+    : Promise.resolve(problem(`${exporter.title} is not made as PDF.`));
+}

@@ -1,17 +1,13 @@
 import type { Exporter } from '@latchwork/core/exports/exporter';
-import { serialiseProject } from '@latchwork/core/model/serialise';
 import { callHost } from '../host';
 import { appStore } from '../store';
 import { today } from '../today';
 import { exportAs } from './export-as';
 
-/** Writes a document as pages to a file of the user's choice. The host draws them from the project as it is now. */
-export const exportPdf = (document: Exporter): Promise<void> =>
-  exportAs(document, '.pdf', (target) =>
-    callHost('document:export-pdf', {
-      document: document.id,
-      text: serialiseProject(appStore.getState().history.project),
-      date: today(),
-      ...target,
-    }),
-  );
+/** Writes a document as pages to a file of the user's choice: what the window shows now, drawn by the host. */
+export function exportPdf(document: Exporter): Promise<void> {
+  const { check } = appStore.getState();
+  const paper = document.paper?.(check.harness, check, today());
+  if (!paper) throw new Error(`${document.id} is not made as pages`);
+  return exportAs(document, '.pdf', (target) => callHost('paper:export', { paper, ...target }));
+}

@@ -2,8 +2,11 @@ import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { join } from 'node:path';
 import { defaultSettings } from '@latchwork/core/bridge/settings';
 import { type Handlers } from '@latchwork/core/bridge/contract';
-import { serialiseProject } from '@latchwork/core/model/serialise';
+import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import { findingsReport } from '@latchwork/core/exports/findings-report';
+import { Paper } from '@latchwork/core/exports/paper/paper';
 import { tiny } from '@latchwork/core/model/tiny';
+import { checkHarness } from '@latchwork/core/rules/check-harness';
 import { describe, expect, it } from 'vitest';
 import { createHandlers, openServices } from '../../../electron/services/handlers';
 import { type Dialogs, type Shell } from '../../../electron/services/shell';
@@ -305,30 +308,22 @@ describe('exporting', () => {
   });
 });
 
-describe('a document as PDF', () => {
-  const wanted = {
-    document: 'findings-report',
-    text: serialiseProject(tiny()),
-    date: '2026-03-01',
-    suggestedName: 'findings.pdf',
-    name: null,
-    replace: false,
-  };
+describe('a document as pages', () => {
+  const harness = deriveHarness(tiny());
+  const paper = findingsReport.paper!(harness, checkHarness(harness, []), '2026-03-01');
+  const wanted = { paper, suggestedName: 'findings.pdf', name: null, replace: false };
 
-  it('is drawn from the text of the project and written beside the other exports', async () => {
+  it('is drawn as PDF and written beside the other exports', async () => {
     const b = bench();
-    expect(await b.handlers['document:export-pdf'](wanted)).toEqual({ status: 'saved', name: 'findings.pdf' }); // prettier-ignore
+    expect(await b.handlers['paper:export'](wanted)).toEqual({ status: 'saved', name: 'findings.pdf' });
     const bytes = readFileSync(join(b.folder, 'work', 'exports', 'findings.pdf'));
     expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(await b.handlers['paper:export'](wanted)).toMatchObject({ status: 'exists' });
   }, 30_000);
 
-  it.each([
-    ['an unknown document', { document: 'poem' }, 'There is no document poem.'],
-    ['one that is not made as pages', { document: 'parts-list' }, 'Parts list is not made as PDF.'],
-    ['a text that is no project', { text: '{}' }, 'not a latchwork-project file'],
-  ])('is refused for %s', async (_name, change, words) => {
-    const answer = await bench().handlers['document:export-pdf']({ ...wanted, ...change });
-    expect(answer).toMatchObject({ status: 'failed', reason: expect.stringContaining(words) });
+  it('has the shape that the contract asks for', () => {
+    expect(Paper.parse(paper)).toEqual(paper);
+    expect(Paper.safeParse({ ...paper, blocks: [{ kind: 'poem', text: 'x' }] }).success).toBe(false);
   });
 });
 
