@@ -9,8 +9,8 @@ import { partFact, partNeed } from './shared/evidence';
 import { crimpNames, crimpRefs } from './shared/crimp-data';
 
 /**
- * Speaks of crimps of one wire whose contact states how any wire is crimped into it, and in a series of all of them. A
- * specification is whole when it names height and tool. Two wires in one crimp are approved by `double-crimp`.
+ * Speaks of crimps of one wire whose contact states how any wire is crimped into it; a contact that states nothing is told
+ * once, by `tooling`. A specification is whole when it names height and tool. Two wires in one crimp: `double-crimp`.
  */
 export const crimpSpec: Rule<'cavity'> = {
   meta: {
@@ -27,14 +27,13 @@ export const crimpSpec: Rule<'cavity'> = {
       'How {{wires}} is crimped into {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
-  check(cavity, report, { isSeries }) {
+  check(cavity, report) {
     for (const crimp of crimpsOf(cavity))
-      if (crimp.ends.length === 1 && (isSeries || (crimp.part.crimps?.length ?? 0) > 0))
-        checkCrimp(cavity, crimp, report);
+      if (crimp.ends.length === 1 && (crimp.part.crimps?.length ?? 0) > 0) checkCrimp(cavity, crimp, report);
   },
   examples: () => ({
     good: [
-      { name: 'the contact states no crimps, for one harness', project: tiny() },
+      { name: 'the contact states no crimps', project: tiny() },
       { name: 'height and tool for the size', project: tiny((t) => specify(t, {})) },
       {
         name: 'one of that very wire before one for its size',
@@ -66,11 +65,6 @@ export const crimpSpec: Rule<'cavity'> = {
         name: 'a specification without its height',
         project: tiny((t) => specify(t, { heightMm: undefined })),
         expect: ['X1:1', 'X1:2'],
-      },
-      {
-        name: 'no specification at all, for a series',
-        project: tiny((t) => void (t.project.buildQuantities = [100])),
-        expect: ['X1:1', 'X1:2', 'X2:1', 'X2:2'],
       },
     ],
   }),

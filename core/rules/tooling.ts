@@ -9,19 +9,21 @@ import { addTool } from './shared/example-tool';
 import { fact, partFact, partNeed } from './shared/evidence';
 
 /**
- * Speaks once a series is built, of contacts that are bought: one of the crimp tools that the record names is on the tool
- * list, that is, its record is in the project. A tool for taking contacts out crimps none.
+ * Speaks once a series is built, of contacts that are bought: the record has crimp specifications, and one of the crimp tools
+ * that it names is on the tool list, that is, has its record in the project. A tool for taking contacts out crimps none.
+ * Whether each wire has its specification is for `crimp-spec`.
  */
 export const tooling: Rule<'project'> = {
   meta: {
     id: 'tooling',
     revision: 1,
     severity: 'major',
-    summary: 'For a series the project holds a crimp tool for every contact.',
+    summary: 'For a series every contact says how it is crimped, and the project holds a crimp tool for it.',
     why: 'An applicator takes weeks to come and costs more than the first lot; without it the contacts are crimped with what lies about.',
-    source: 'common practice: each contact has its tool in the shop or in the cost',
+    source:
+      'NASA LLIS-0465 (tool and setting for each crimp); common practice: each contact has its tool in the shop or in the cost',
     message: 'For {{contact}} no crimp tool is on the tool list; it takes {{tools}}',
-    unknown: 'Whether there is a tool for {{contact}} cannot be verified; not stated: {{needs}}',
+    unknown: 'Whether {{contact}} can be crimped as it was proved cannot be verified; not stated: {{needs}}',
   },
   scope: 'project',
   check({ project }, report, { isSeries }) {
@@ -31,15 +33,19 @@ export const tooling: Rule<'project'> = {
       if (part.kind !== 'contact') continue;
       const at = [partRef(part)];
       const named = toolsOf(part);
+      const needs = [
+        ...(named.length === 0 ? [partNeed(part, 'tools', 'crimp tools')] : []),
+        ...(part.crimps?.length ? [] : [partNeed(part, 'crimps', 'crimp specifications')]),
+      ];
       if (named.length === 0) {
-        const needs = [partNeed(part, 'tools', 'crimp tools')];
         report.cannotVerify({ open: true, at, data: { contact: part.partNumber }, needs });
         continue;
       }
       const crimping = named.filter((n) => isCrimpTool(have.get(n)?.form));
       const proved = new Set((part.crimps ?? []).flatMap((c) => c.tool ?? []));
       if (crimping.some((n) => have.has(n))) {
-        report.pass();
+        if (needs.length === 0) report.pass();
+        else report.cannotVerify({ open: true, at, data: { contact: part.partNumber }, needs });
         continue;
       }
       report.fail({
@@ -85,6 +91,15 @@ export const tooling: Rule<'project'> = {
         project: tiny((t) => {
           equipped(t, ['C-SOCKET', 'C-PIN']);
           delete t.part('contact', 'C-PIN').tools;
+          t.part('contact', 'C-PIN').crimps = [];
+        }),
+        expect: ['C-PIN'],
+      },
+      {
+        name: 'the record does not say how it is crimped',
+        project: tiny((t) => {
+          equipped(t, ['C-SOCKET', 'C-PIN']);
+          delete t.part('contact', 'C-PIN').crimps;
         }),
         expect: ['C-PIN'],
       },
@@ -106,10 +121,13 @@ const fixOf = (tool: string | undefined): Fix | undefined =>
     ? undefined
     : { label: `Put ${tool} on the tool list`, command: 'part.add', args: { partNumber: tool } };
 
-/** A series; every contact names two hand tools, and the project has those for the contacts given. */
+/** A series; every contact says how it is crimped and names its hand tool, and the project has those for the contacts given. */
 function equipped(t: TinyDraft, contacts: readonly string[]): void {
   t.project.buildQuantities = [100];
-  for (const n of ['C-SOCKET', 'C-PIN']) t.part('contact', n).tools = [`HAND-${n}`];
+  for (const n of ['C-SOCKET', 'C-PIN']) {
+    t.part('contact', n).tools = [`HAND-${n}`];
+    t.part('contact', n).crimps = [{ size: { system: 'awg', gauge: 22 }, heightMm: 0.9 }];
+  }
   for (const n of contacts) addTool(t, `HAND-${n}`, 'hand', []);
 }
 
