@@ -3,6 +3,7 @@ import { segmentLengthMm } from '@latchwork/core/derive/route';
 import type { Segment } from '@latchwork/core/model/topology';
 import { useApp } from '../../app/store';
 import { LengthField } from '../../ui/length-field';
+import { TextField } from '../../ui/text-field';
 import { Length } from '../../ui/quantity';
 import { WorkedNumber, inMm } from '../../ui/worked-number';
 import { BundleSection } from './bundle-section';
@@ -99,6 +100,14 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           placeholder="none"
           commit={(holeMm) => edit({ holeMm })}
         />
+        <TextField
+          label="Approved wire styles"
+          name="wireStyles"
+          value={(segment.wireStyles ?? []).join(', ')}
+          placeholder="any"
+          hint="commas between them"
+          commit={(text) => edit({ wireStyles: stylesIn(text) })}
+        />
       </Section>
       {use ? <BundleSection use={use} /> : null}
       <Section title={`Wires through it (${wires.length})`}>
@@ -120,4 +129,12 @@ export function SegmentCard({ segment }: { segment: Segment }) {
       </Section>
     </>
   );
+}
+
+function stylesIn(text: string): string[] | null {
+  const styles = text
+    .split(',')
+    .map((style) => style.trim())
+    .filter((style) => style !== '');
+  return styles.length > 0 ? styles : null;
 }

@@ -9,6 +9,7 @@ import { ChoiceField, choicesOf } from '../../ui/choice-field';
 import { NumberField } from '../../ui/number-field';
 import { TextField, needed } from '../../ui/text-field';
 import { attempt } from '../inspector/fields';
+import { SignalSeparation } from './signal-separation';
 
 /** The signal list: what travels on the wires. */
 export function Signals() {
@@ -198,6 +199,7 @@ function SignalFields({ signal }: { signal: Signal }) {
           sourceLimitA !== null && sourceLimitA <= 0 ? 'A source limits above zero.' : edit({ sourceLimitA })
         }
       />
+      <SignalSeparation signal={signal} others={others} />
       <div className="card-actions">
         <Button
           onClick={() => appStore.getState().dispatch({ id: 'objects.remove', args: { ids: [signal.id] } })}
