@@ -84,6 +84,22 @@ function nameOf(project: Project, collection: Collection, id: string): string {
   if (typeof name === 'string') return name;
   if (collection === 'mates')
     return `${nameOf(project, 'connectors', String(o['a']))}–${nameOf(project, 'connectors', String(o['b']))}`;
-  // Contacts, coverings and ties go by their part.
+  if (collection === 'contacts') {
+    const place = placeOfContact(project, id);
+    const part = nameOf(project, 'parts', String(o['part']));
+    return place ? `${part} in ${place}` : part;
+  }
+  // Coverings and ties go by their part.
   return typeof o['part'] === 'string' ? nameOf(project, 'parts', o['part']) : OBJECT_WORDS[collection];
+}
+
+function placeOfContact(project: Project, id: string): string | null {
+  for (const wire of project.wires)
+    for (const end of wire.ends)
+      if (end.at === 'cavity' && end.contact === id)
+        return `${nameOf(project, 'connectors', end.connector)}:${end.cavity}`;
+  for (const connector of project.connectors)
+    for (const state of connector.cavities)
+      if (state.contact === id) return `${connector.designator}:${state.cavity}`;
+  return null;
 }

@@ -22,6 +22,7 @@ test.each<[string, (t: TinyDraft) => void, string[]]>([
   ['the title', (t) => void (t.project.titleBlock.title = 'New'), ['project changed', '  title block, title: Tiny example → New']],
   ['a number', (t) => void (t.wire('W1').ends[1].stripLengthMm = 4.5), ['wire W1 changed', expect.stringMatching(/^ {2}end 2, strip length \(mm\): .* → 4.5$/)]],
   ['something that was not there', (t) => void (t.wire('W1').note = 'mind'), ['wire W1 changed', '  note: none → mind']],
+  ['the part of a contact', (t) => void (t.project.contacts[0]!.part = t.part('contact', 'C-PIN').id), ['contact C-PIN in X1:1 changed', '  part: C-SOCKET → C-PIN']],
   ['an object more', (t) => void t.project.nodes.push({ id: t.newId(), designator: 'N9', position: { x: 0, y: 0 } }), ['node N9 added']],
   ['an object less', (t) => void t.project.ties.splice(0), tiny().ties.map(() => expect.stringMatching(/^tie .* removed$/))],
   ['a limit', (t) => void (t.project.limitSet.limits[0]!.value = 7), ['project changed', expect.stringMatching(/limit set, limits strip-length-tolerance, value: .* → 7$/)]],
