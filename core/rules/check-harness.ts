@@ -4,9 +4,8 @@ import type { Part } from '../model/parts/part';
 import type { Project } from '../model/project';
 import { must } from '../base/assert-never';
 import { byId } from '../base/by-id';
-import { memoByIdentity } from '../base/memo-by-identity';
 import type { Finding, ObjectRef } from './finding';
-import type { AnyRule, Failure, PartContext, Report, RuleMeta, Scope, ScopeItem, Unknown } from './rule';
+import type { AnyRule, Failure, PartContext, Report, RuleMeta, Scope, Unknown } from './rule';
 
 /** What the rules of one scope said about one item. */
 interface ItemResult {
@@ -29,12 +28,17 @@ export interface Tally {
   readonly cannotVerify: number;
 }
 
+/** The answers of one scope, beside the items in their order. */
+interface ScopeState {
+  readonly items: readonly object[];
+  readonly results: readonly ItemResult[];
+  /** Places of the items with findings, ascending: few, where items are many. */
+  readonly hits: readonly number[];
+}
+
 interface Carried {
-  readonly items: { readonly [S in Scope]?: readonly ScopeItem[S][] };
-  readonly results: { readonly [S in Scope]?: readonly ItemResult[] };
-  readonly memory: Memory;
-  /** Of the parts, which are also held against the catalogues. */
-  readonly partMemory: Memory;
+  readonly states: ReadonlyMap<Scope, ScopeState>;
+  readonly memories: ReadonlyMap<Scope, Memory>;
   readonly limitSet: LimitSet;
   readonly isSeries: boolean;
   readonly catalogue: readonly Part[];
@@ -81,10 +85,8 @@ export function checkHarness(
   const before = previous && carried.get(previous);
   const catalogue = options.catalogue ?? before?.catalogue ?? NO_PARTS;
   const sameGround = before?.limitSet === limitSet && before.isSeries === isSeries && before.rules === rules;
-  const old = sameGround ? before : undefined;
-  const memory: Memory = old?.memory ?? new WeakMap<object, ItemResult>();
-  const oldCatalogue = old?.catalogue === catalogue;
-  const partMemory: Memory = oldCatalogue ? old.partMemory : new WeakMap<object, ItemResult>();
+  // Only rules of parts are held against the catalogues.
+  const keeps = (scope: Scope): boolean => sameGround && (scope !== 'part' || before.catalogue === catalogue);
   const context: PartContext = {
     limitSet,
     limit: (id) => byId(limitSet.limits).get(id),
@@ -92,38 +94,65 @@ export function checkHarness(
     isSeries,
     catalogueRecord: (part) => byId(catalogue).get(part.id),
   };
-  const items: { [S in Scope]?: readonly ScopeItem[S][] } = {};
-  const results: { [S in Scope]?: readonly ItemResult[] } = {};
+  const states = new Map<Scope, ScopeState>();
+  const memories = new Map<Scope, Memory>();
   const findings: Finding[] = [];
-
   for (const scope of SCOPES) {
-    const list: readonly object[] = itemsOf(harness, scope);
-    const kept = scope === 'part' && !oldCatalogue ? undefined : old;
-    const known = scope === 'part' ? partMemory : memory;
-    const oldItems: readonly object[] | undefined = kept?.items[scope];
-    const oldResults = kept?.results[scope];
+    const old = keeps(scope) ? before : undefined;
+    const memory: Memory = old?.memories.get(scope) ?? new WeakMap<object, ItemResult>();
     const mine = rules.filter((r) => r.scope === scope);
-    // Most of it stays: copy the results of before, and look only at what is another object now.
-    const out: ItemResult[] = oldResults ? oldResults.slice(0, list.length) : [];
-    for (let i = 0; i < list.length; i++) {
-      const item = list[i] as object;
-      if (oldItems && oldItems[i] === item) continue;
-      let result = scope === 'project' ? undefined : known.get(item);
-      if (!result) known.set(item, (result = ask(mine, item, context)));
-      out[i] = result;
-    }
-    Object.assign(items, { [scope]: list });
-    Object.assign(results, { [scope]: out });
-    for (const r of out) if (r.findings.length > 0) findings.push(...r.findings);
+    const recall = (item: object): ItemResult => {
+      let result = memory.get(item);
+      if (!result) memory.set(item, (result = ask(mine, item, context)));
+      return result;
+    };
+    const answer =
+      scope === 'cavity' ? (use: object) => together(occupiedOf(use as ConnectorUse).map(recall)) : recall;
+    const state = advance(itemsOf(harness, scope), old?.states.get(scope), answer);
+    states.set(scope, state);
+    memories.set(scope, memory);
+    for (const i of state.hits) findings.push(...(state.results[i]?.findings ?? []));
   }
   const result: CheckResult = {
     harness,
     findings,
-    tally: () => tallyOf(rules, Object.values(results).flat()),
+    tally: () =>
+      tallyOf(
+        rules,
+        [...states.values()].flatMap((s) => s.results),
+      ),
   };
-  carried.set(result, { items, results, memory, partMemory, limitSet, isSeries, catalogue, rules });
+  carried.set(result, { states, memories, limitSet, isSeries, catalogue, rules });
   return result;
 }
+
+/** Most items stay: their results are copied, and only what is another object now is answered anew. */
+function advance(
+  items: readonly object[],
+  old: ScopeState | undefined,
+  answer: (item: object) => ItemResult,
+): ScopeState {
+  if (old?.items === items) return old;
+  const results = old ? old.results.slice(0, items.length) : [];
+  const changed: number[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i] as object;
+    if (old && old.items[i] === item) continue;
+    results[i] = answer(item);
+    changed.push(i);
+  }
+  const anew = new Set(changed);
+  const stay = old ? old.hits.filter((i) => i < items.length && !anew.has(i)) : [];
+  const more = changed.filter((i) => (results[i]?.findings.length ?? 0) > 0);
+  const hits = more.length > 0 ? [...stay, ...more].sort((a, b) => a - b) : stay;
+  return { items, results, hits };
+}
+
+/** The answers about the cavities of a connector as one. */
+const together = (results: readonly ItemResult[]): ItemResult => ({
+  findings: results.flatMap((r) => r.findings),
+  passed: results.flatMap((r) => r.passed),
+});
 
 /** Limits of the project say from how many on a build is a series. */
 function isSeriesOf({ limitSet, buildQuantities }: Project): boolean {
@@ -139,8 +168,9 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
       return harness.project.parts;
     case 'connector':
       return harness.connectors;
+    // Cavities are asked about connector by connector: a list of them all would be made anew with every edit.
     case 'cavity':
-      return occupied(harness.connectors);
+      return harness.connectors;
     case 'wire':
       return harness.wires;
     case 'mate':
@@ -153,10 +183,6 @@ function itemsOf(harness: Harness, scope: Scope): readonly object[] {
       return harness.supplies;
   }
 }
-
-const occupied = memoByIdentity((connectors: readonly ConnectorUse[]): readonly CavityUse[] =>
-  connectors.flatMap(occupiedOf),
-);
 
 const occupiedCache = new WeakMap<ConnectorUse, readonly CavityUse[]>();
 
