@@ -49,10 +49,17 @@ export const filledColumns = (table: Table): readonly Column[] =>
     (c) => table.rows.length === 0 || table.rows.some((row) => (row[c.key] ?? null) !== null),
   );
 
-/** A width in pixels that shows most of what stands in the column. */
+/** Up to so many characters every cell is shown whole: numbers and designators must not be cut. */
+const SHORT = 20;
+
+/** A width in pixels. Of long texts most are shown whole and the longest cut, so that more columns are in view. */
 export function columnWidth(table: Table, column: Column): number {
-  let longest = columnHeading(column).length + 3;
-  for (const row of table.rows.slice(0, 200))
-    longest = Math.max(longest, String(row[column.key] ?? '').length);
-  return Math.round(Math.min(Math.max(longest * 8.2 + 22, 56), 300));
+  const lengths = table.rows
+    .slice(0, 200)
+    .map((row) => String(row[column.key] ?? '').length)
+    .sort((a, b) => a - b);
+  const longest = lengths.at(-1) ?? 0;
+  const most = longest <= SHORT ? longest : (lengths[Math.floor(lengths.length * 0.8)] ?? 0);
+  const characters = Math.max(columnHeading(column).length + 2, most);
+  return Math.round(Math.min(Math.max(characters * 7.6 + 22, 56), 220));
 }
