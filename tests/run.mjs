@@ -12,6 +12,9 @@ import { countResults } from './count-results.mjs';
 
 const results = join(root, '.out', 'tests');
 
+/** As it was given to us: building the window sets NODE_ENV, and React's test helpers are missing from a production build. */
+const env = { ...process.env };
+
 /** @typedef {{ passed: number; failed: number }} Counts */
 
 /**
@@ -22,6 +25,7 @@ const results = join(root, '.out', 'tests');
 function tool(script, ...args) {
   const { status, error } = spawnSync(process.execPath, [join(root, 'node_modules', script), ...args], {
     cwd: root,
+    env,
     stdio: 'inherit',
   });
   if (error) console.error(error.message);
