@@ -1,11 +1,8 @@
 import { conductorFit } from '../derive/contact-fit';
-import { conductorsOf, crimpsOf } from '../derive/crimps';
 import { tiny } from '../model/tiny';
 import type { Rule } from './rule';
-import { crimpNames, crimpRefs } from './shared/crimp-data';
 import { addPartLike } from './shared/example-parts';
-import { fitContact } from './shared/fit-contact';
-import { fitEvidence, fitNeeds, wirePartNeeds } from './shared/fit-words';
+import { judgeCrimps } from './shared/judge-fit';
 
 export const conductorRange: Rule<'cavity'> = {
   meta: {
@@ -21,27 +18,7 @@ export const conductorRange: Rule<'cavity'> = {
       'Whether {{wires}} suits the barrel of {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
-  check(cavity, report) {
-    for (const crimp of crimpsOf(cavity)) {
-      if (crimp.ends.length === 0) continue;
-      const at = crimpRefs(cavity, crimp);
-      const data = crimpNames(cavity, crimp);
-      const conductors = conductorsOf(crimp);
-      if (!conductors) {
-        report.cannotVerify({ at, data, needs: wirePartNeeds(crimp.ends) });
-        continue;
-      }
-      const fit = conductorFit(crimp.part, conductors);
-      const between = { contact: crimp.part, ends: crimp.ends };
-      const evidence = fitEvidence(fit, between);
-      if (fit.verdict === 'fits') report.pass();
-      else if (fit.verdict === 'unknown')
-        report.cannotVerify({ at, data, evidence, needs: fitNeeds(fit, between) });
-      else
-        for (const { measured, limit } of fit.reasons)
-          report.fail({ at, data: { ...data, measured, limit }, evidence, fix: fitContact(cavity) });
-    }
-  },
+  check: (cavity, report) => judgeCrimps(cavity, report, 1, conductorFit),
   examples: () => ({
     good: [
       { name: '22 AWG in a contact for 20 to 24 AWG', project: tiny() },

@@ -1,12 +1,8 @@
 import { solidFit } from '../derive/contact-fit';
-import { crimpsOf } from '../derive/crimps';
 import { tiny } from '../model/tiny';
-import { cavityRef, contactRef, wireRef } from './refs';
 import type { Rule } from './rule';
-import { crimpNames } from './shared/crimp-data';
 import { addPartLike } from './shared/example-parts';
-import { fitContact } from './shared/fit-contact';
-import { fitEvidence, fitNeeds, wirePartNeeds } from './shared/fit-words';
+import { judgeWires } from './shared/judge-fit';
 
 export const conductorSolid: Rule<'cavity'> = {
   meta: {
@@ -22,30 +18,7 @@ export const conductorSolid: Rule<'cavity'> = {
       'Whether the conductor of {{wire}} suits {{contact}} at {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
-  check(cavity, report) {
-    for (const crimp of crimpsOf(cavity))
-      for (const end of crimp.ends) {
-        const at = [
-          cavityRef(cavity),
-          wireRef(end.wire),
-          ...(crimp.contact ? [contactRef(crimp.contact)] : []),
-        ];
-        const data = { ...crimpNames(cavity, crimp), wire: end.wire.wire.designator };
-        if (!end.wire.conductor) {
-          report.cannotVerify({ at, data, needs: wirePartNeeds([end]) });
-          continue;
-        }
-        const fit = solidFit(crimp.part, end.wire.conductor);
-        const between = { contact: crimp.part, ends: [end] };
-        const evidence = fitEvidence(fit, between);
-        if (fit.verdict === 'fits') report.pass();
-        else if (fit.verdict === 'unknown')
-          report.cannotVerify({ at, data, evidence, needs: fitNeeds(fit, between) });
-        else
-          for (const { measured, limit } of fit.reasons)
-            report.fail({ at, data: { ...data, measured, limit }, evidence, fix: fitContact(cavity) });
-      }
-  },
+  check: (cavity, report) => judgeWires(cavity, report, solidFit),
   examples: () => ({
     good: [
       { name: 'seven strands', project: tiny() },

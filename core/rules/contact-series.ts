@@ -1,11 +1,8 @@
 import { contactSeriesFit } from '../derive/contact-fit';
-import { crimpsOf } from '../derive/crimps';
 import { tiny } from '../model/tiny';
 import type { Rule } from './rule';
-import { crimpNames, crimpRefs } from './shared/crimp-data';
 import { addPartLike, setContact } from './shared/example-parts';
-import { fitContact } from './shared/fit-contact';
-import { fitEvidence, fitNeeds } from './shared/fit-words';
+import { judgeContacts } from './shared/judge-fit';
 
 export const contactSeries: Rule<'cavity'> = {
   meta: {
@@ -20,26 +17,7 @@ export const contactSeries: Rule<'cavity'> = {
       'Whether the series of {{contact}} latches in {{cavity}} cannot be verified; not stated: {{needs}}',
   },
   scope: 'cavity',
-  check(cavity, report) {
-    const housing = cavity.connector.part;
-    if (housing?.kind !== 'housing') return;
-    for (const crimp of crimpsOf(cavity)) {
-      const fit = contactSeriesFit(housing, crimp.part);
-      const between = { housing, contact: crimp.part };
-      const base = { at: crimpRefs(cavity, crimp), evidence: fitEvidence(fit, between) };
-      const { wires: _, ...names } = crimpNames(cavity, crimp);
-      if (fit.verdict === 'fits') report.pass();
-      else if (fit.verdict === 'unknown')
-        report.cannotVerify({ ...base, data: names, needs: fitNeeds(fit, between) });
-      else
-        for (const { measured, limit } of fit.reasons)
-          report.fail({
-            ...base,
-            data: { ...names, measured, limit },
-            fix: crimp.contact && fitContact(cavity),
-          });
-    }
-  },
+  check: (cavity, report) => judgeContacts(cavity, report, contactSeriesFit),
   examples: () => ({
     good: [
       { name: 'series E3 in housings for E3', project: tiny() },
