@@ -13,9 +13,13 @@ export function ensureChromium() {
     console.log('Installing Chromium (apt-get) …');
     /** @param {string[]} args */
     const apt = (...args) =>
-      spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=120', ...args], { stdio: 'inherit' }).status === 0;
-    if (apt('update') && apt('install', '-y', '--no-install-recommends', 'chromium') && findChromium())
-      return true;
+      spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=120', ...args], {
+        stdio: 'inherit',
+        env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+      }).status === 0;
+    // One source that does not answer fails the update; the lists of the others may still do.
+    apt('update');
+    if (apt('install', '-y', '--no-install-recommends', 'chromium') && findChromium()) return true;
   }
   console.error(hint);
   return false;
