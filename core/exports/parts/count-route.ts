@@ -1,8 +1,9 @@
 import { byId } from '../../base/by-id';
 import type { Harness } from '../../derive/harness';
+import { partOfKind } from '../../model/parts/part';
 import type { Label } from '../../model/topology';
 import type { ObjectRef } from '../../rules/finding';
-import { coveringRunMm } from './covering-length';
+import { coveringNeed } from './covering-length';
 import type { PartLines } from './part-lines';
 
 /** What lies on the way and marks it: splices, coverings, ties, labels, fuses. */
@@ -23,19 +24,15 @@ export function countRoute(harness: Harness, lines: PartLines): void {
     );
   for (const c of project.coverings) {
     const record = part(c.part);
-    const runMm = coveringRunMm(harness, c);
-    const takeUp = record?.kind === 'covering' ? (record.takeUp ?? 0) : 0;
+    const need = coveringNeed(harness, c, partOfKind(record, 'covering'));
     const at = segmentAt(c.from.segment);
     lines.add(
       { kind: 'covering', part: record, colour: null, supply: 'harness', unit: 'm' },
       {
-        amount: runMm === undefined ? undefined : runMm * (1 + takeUp),
+        amount: need.lengthMm,
         ...at,
         designator: c.designator ?? at.designator,
-        remark:
-          record?.kind === 'covering' && record.form === 'tape'
-            ? 'length of the run; the tape itself depends on bundle diameter and overlap'
-            : undefined,
+        remark: need.remark,
       },
     );
   }

@@ -65,6 +65,8 @@ export const CoveringPart = z.strictObject({
   takeUp: notNegative.optional(),
 });
 
+export type CoveringPart = z.infer<typeof CoveringPart>;
+
 export const GrommetPart = z.strictObject({
   ...partFields,
   kind: z.literal('grommet'),

@@ -1,8 +1,8 @@
 import { sleeveLength } from '@latchwork/core/calc/sleeve-length';
 import { tapeLength } from '@latchwork/core/calc/tape-length';
-import { diametersAlong } from '@latchwork/core/derive/bundle';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { needsOf, openFigure, workedFigure, type WorkedFigure } from '@latchwork/core/derive/worked-figure';
+import { wrappedDiameterMm } from '@latchwork/core/derive/wrapped-diameter';
 import { coveringRunMm } from '@latchwork/core/exports/parts/covering-length';
 import type { Part } from '@latchwork/core/model/parts/part';
 import type { Covering } from '@latchwork/core/model/topology';
@@ -22,7 +22,7 @@ export function coveringFigures(
     const mark = part.takeUp === undefined ? 'take-up not known' : undefined;
     return [workedFigure(head, result.value.sleeveMm, result.value.working, mark)];
   }
-  const diameterMm = wrappedMm(harness, covering);
+  const diameterMm = wrappedDiameterMm(harness, covering);
   const { tapeWidthMm: widthMm, partNumber } = part;
   if (diameterMm === undefined || widthMm === undefined)
     return [
@@ -35,15 +35,4 @@ export function coveringFigures(
   const result = input.success ? tapeLength.run(input.data) : undefined;
   if (!result?.ok) return [openFigure(head, result ? needsOf(result.problem) : ['a covered length'])];
   return [workedFigure(head, result.value.tapeMm, result.value.working)];
-}
-
-/** The thickest that is wrapped, under the layer of the covering itself. */
-function wrappedMm(harness: Harness, covering: Covering): number | undefined {
-  const diameters = harness.segments.flatMap((use) =>
-    use.coverings
-      .filter((c) => c.covering.id === covering.id)
-      .map((c) => diametersAlong(use, c.fromMm, c.toMm, covering.layer)),
-  );
-  if (diameters.length === 0 || diameters.some((d) => d === undefined)) return undefined;
-  return Math.max(...diameters.flatMap((d) => (d ?? []).map((s) => s.diameterMm)));
 }

@@ -145,6 +145,34 @@ describe('parts list', () => {
     ]);
   });
 
+  it('orders tape by its helix round the bundle, and says what it needs where that is not known', () => {
+    const taped = (tapeOverlap?: number) => (t: TinyDraft) => {
+      const tape = t.newId();
+      const segment = t.project.segments[0]!.id;
+      t.project.parts.push({
+        kind: 'covering',
+        id: tape,
+        partNumber: 'TAPE',
+        form: 'tape',
+        tapeWidthMm: 19,
+        maker: 'Example Works (invented)',
+        description: '',
+        ...(tapeOverlap === undefined ? {} : { tapeOverlap }),
+      });
+      t.project.coverings.push({
+        id: t.newId(),
+        layer: 1,
+        part: tape,
+        from: { segment, atMm: 50 },
+        to: { segment, atMm: 250 },
+        designator: 'CV1',
+      });
+    };
+    // Worked by hand: two wires of 1.2 mm lie in a circle of 2.4 mm; pi x 2.4 x 200 / (19 x 0.5) = 158.7 mm.
+    expect(linesOf(taped(0.5))).toContain('covering | TAPE | 0.159 | m | harness | CV1');
+    expect(linesOf(taped())).toContain('covering | TAPE | ? | m | harness | CV1');
+  });
+
   it('measures coverings along the run, over several segments too, with take-up; counts ties, labels, splices, fuses', () => {
     const lines = linesOf((t) => {
       const [n3, s2, tube, braid, tie, label] = [
