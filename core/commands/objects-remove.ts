@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Id } from '../model/ids';
 import { COLLECTIONS, type Collection, type Project } from '../model/project';
+import type { Datum } from '../model/topology';
 import { command } from './command';
 import { removeObjects } from './shared/draft-object';
 import { unusedContacts } from './shared/drop-contact';
@@ -50,6 +51,8 @@ function withDependents(project: Project, ids: readonly string[]): ReadonlySet<s
   take(project.fuses, (f) => gone.has(f.wire));
   take(project.coverings, (c) => gone.has(c.from.segment) || gone.has(c.to.segment));
   take(project.ties, (t) => gone.has(t.station.segment));
+  take(project.fixings, (f) => gone.has(f.station.segment));
+  take(project.dimensions, (d) => d.datums.filter((datum) => !gone.has(datumObject(datum))).length < 2);
   take(
     project.labels,
     ({ on }) =>
@@ -93,6 +96,9 @@ function clearNames(
     ends: w.ends.map((e) => (e.at === 'free' ? withoutUndefined({ ...e, node: keep(e.node) }) : e)),
   })); // prettier-ignore
   change('groups', (g) => g.wires.some(named), (g) => ({ wires: g.wires.filter((w) => !gone.has(w)) })); // prettier-ignore
+  change('dimensions', (d) => d.datums.some((datum) => named(datumObject(datum))), (d) => ({
+    datums: d.datums.filter((datum) => !named(datumObject(datum))),
+  })); // prettier-ignore
   change('splices', (s) => named(s.node), (s) => ({ node: keep(s.node) })); // prettier-ignore
   change('signals', (s) => named(s.source?.connector) || [s.pairedWith, s.returnsOn, s.redundantTo].some(named), (s) => ({
     source: named(s.source?.connector) ? undefined : s.source,
@@ -108,6 +114,11 @@ function clearNames(
   function keep(id: string | undefined): string | undefined {
     return named(id) ? undefined : id;
   }
+}
+
+function datumObject(datum: Datum): string {
+  if (datum.at === 'node') return datum.node;
+  return datum.at === 'connector' ? datum.connector : datum.station.segment;
 }
 
 function withoutUndefined<T extends object>(item: T): T {

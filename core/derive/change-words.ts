@@ -20,7 +20,9 @@ const OBJECT_WORDS: Readonly<Record<Collection | 'project', string>> = {
   segments: 'segment',
   coverings: 'covering',
   ties: 'tie',
+  fixings: 'fixing',
   labels: 'label',
+  dimensions: 'dimension',
   decisions: 'decision',
 };
 

@@ -43,7 +43,7 @@ export const connectionTable: Exporter = {
   title: 'Connection table',
   summary:
     'Every wire with both of its ends, their contacts and strip lengths, size, colour, length and path.',
-  table: (harness) => connectionTableOf(harness),
+  table: ({ harness }) => connectionTableOf(harness),
 };
 
 function connectionTableOf(harness: Harness): Table {

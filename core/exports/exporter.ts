@@ -1,7 +1,27 @@
+import { z } from 'zod';
 import type { Harness } from '../derive/harness';
 import type { CheckResult } from '../rules/check-harness';
+import type { Drawing } from './drawing/drawing';
 import type { Paper } from './paper/paper';
 import type { Table } from './table';
+
+/** What may be asked of a document beyond the project. Each document reads what concerns it and ignores the rest. */
+export const DocumentOptions = z.strictObject({
+  /** Harnesses of an order. */
+  quantity: z.int().positive().optional(),
+  /** Sheets that a large drawing is cut into. */
+  sheetSize: z.enum(['A4', 'A3', 'A2', 'A1', 'A0', 'Letter', 'Tabloid']).optional(),
+});
+export type DocumentOptions = z.infer<typeof DocumentOptions>;
+
+/** What a document is made from. The same input gives the same document. */
+export interface DocumentInput {
+  readonly harness: Harness;
+  readonly check: CheckResult;
+  /** The day (YYYY-MM-DD) on which decisions and prices are judged. */
+  readonly date: string;
+  readonly options?: DocumentOptions;
+}
 
 /** One document of a harness: model in, rows out. Bytes and files are the work of others. */
 export interface Exporter {
@@ -10,8 +30,11 @@ export interface Exporter {
   readonly title: string;
   /** One line: what the document is for. */
   readonly summary: string;
-  /** `date` (YYYY-MM-DD) is the day on which decisions are judged, for the documents that tell their standing. */
-  table(harness: Harness, check: CheckResult, date?: string): Table;
+  /** Options that change it. */
+  readonly asks?: readonly (keyof DocumentOptions)[];
+  table(input: DocumentInput): Table;
   /** The same as pages, where the document is made as such. */
-  paper?(harness: Harness, check: CheckResult, date: string): Paper;
+  paper?(input: DocumentInput): Paper;
+  /** The same as one picture at true size, where it is a drawing. */
+  drawing?(input: DocumentInput): Drawing;
 }

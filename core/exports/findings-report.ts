@@ -1,9 +1,7 @@
-import type { Harness } from '../derive/harness';
-import type { CheckResult } from '../rules/check-harness';
 import { standingText } from '../decisions/standing-words';
 import type { Project } from '../model/project';
 import { documentHead } from './document-head';
-import type { Exporter } from './exporter';
+import type { DocumentInput, Exporter } from './exporter';
 import { decisionText, evidenceText, needText, recordText, RESULT_WORDS } from './findings/finding-words';
 import { findingsPaper } from './findings/findings-paper';
 import { reportSummary } from './findings/report-summary';
@@ -35,10 +33,10 @@ export const findingsReport: Exporter = {
   title: 'Findings report',
   summary: 'Every finding with the values used, where each comes from, and the decision on it.',
   table: findingsTable,
-  paper: (harness, check, date) => findingsPaper(findingsReport.title, harness, check, date),
+  paper: ({ harness, check, date }) => findingsPaper(findingsReport.title, harness, check, date),
 };
 
-function findingsTable(harness: Harness, check: CheckResult, date?: string): Table {
+function findingsTable({ harness, check, date }: DocumentInput): Table {
   const { project } = harness;
   const told = toldFindings(project, check.findings, date);
   return {
@@ -73,7 +71,7 @@ function rowOf(
     ruleRevision: finding.ruleRevision,
     source: meta?.source ?? null,
     fix: finding.fix?.label ?? null,
-    standing: standing ? standingText(standing) : 'not judged: no day was given',
+    standing: standingText(standing),
     decision: decisions.map((d) => decisionText(d, finding)).join('; ') || null,
     key: finding.key,
   };

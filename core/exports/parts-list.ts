@@ -32,7 +32,7 @@ const COLUMNS = [
 /** Lines come in the order in which a harness is put together, then by maker and part number. */
 const KIND_ORDER: readonly PartKind[] = [
   'housing', 'header', 'contact', 'wire-seal', 'cavity-plug', 'secondary-lock', 'strain-relief', 'grommet', 'terminal', 'splice',
-  'wire', 'cable', 'covering', 'tie', 'label', 'fuse', 'tool',
+  'wire', 'cable', 'covering', 'clamp', 'tie', 'label', 'fuse', 'tool',
 ]; // prettier-ignore
 
 /** What one harness needs: no scrap, no samples, no packs; those belong to the purchase of an order. */
@@ -40,7 +40,7 @@ export const partsList: Exporter = {
   id: 'parts-list',
   title: 'Parts list',
   summary: 'Every part of one harness, counted from the model: contacts as objects, wire by part and colour.',
-  table: (harness) => partsListTable(harness),
+  table: ({ harness }) => partsListTable(harness),
 };
 
 function partsListTable(harness: Harness): Table {

@@ -55,6 +55,8 @@ export const Connector = z.strictObject({
   /** Who brings it: bought with the harness, or comes soldered on the board or built into the equipment. */
   supply: z.enum(['harness', 'equipment']),
   node: Id.optional(),
+  /** Direction of the mating axis on the formboard, clockwise from right; absent means in line with the run at its node. */
+  formboardAngleDeg: z.number().optional(),
   cavities: z.array(CavityEntry),
   accessories: z.array(Accessory),
   /** States that the connector is meant to stay unmated. */

@@ -42,7 +42,9 @@ export function newProject(args: { id: Id; revisionId: Id; title?: string; creat
     segments: [],
     coverings: [],
     ties: [],
+    fixings: [],
     labels: [],
+    dimensions: [],
     decisions: [],
   };
 }

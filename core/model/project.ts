@@ -7,11 +7,11 @@ import { Id } from './ids';
 import { LimitSet } from './limit-set';
 import { Part } from './parts/part';
 import { Revision, TitleBlock } from './title-block';
-import { Covering, Label, Node, Segment, Tie } from './topology';
+import { Covering, Dimension, Fixing, Label, Node, Segment, Tie } from './topology';
 import { Cable, Group, Splice, Wire } from './wire';
 
 export const PROJECT_FORMAT = 'latchwork-project';
-export const PROJECT_FORMAT_VERSION = 1;
+export const PROJECT_FORMAT_VERSION = 2;
 
 /**
  * A harness with everything that is needed to check, order and build it. Objects stand in arrays, in the order
@@ -28,6 +28,8 @@ export const Project = z.strictObject({
   revisions: z.array(Revision),
   limitSet: LimitSet,
   buildQuantities: z.array(z.int().positive()),
+  /** How ends are marked, in the methods of IEC 62491; absent means not settled. */
+  labelMethod: z.enum(['identification', 'local-end', 'remote-end', 'both-ends', 'signal']).optional(),
   parts: z.array(Part),
   equipment: z.array(Equipment),
   signals: z.array(Signal),
@@ -43,7 +45,9 @@ export const Project = z.strictObject({
   segments: z.array(Segment),
   coverings: z.array(Covering),
   ties: z.array(Tie),
+  fixings: z.array(Fixing),
   labels: z.array(Label),
+  dimensions: z.array(Dimension),
   decisions: z.array(Decision),
 });
 export type Project = z.infer<typeof Project>;
@@ -51,6 +55,6 @@ export type Project = z.infer<typeof Project>;
 /** Names of the arrays that hold objects with an id. */
 export const COLLECTIONS = [
   'parts', 'equipment', 'signals', 'connectors', 'contacts', 'cables', 'wires', 'groups', 'splices', 'mates',
-  'fuses', 'nodes', 'segments', 'coverings', 'ties', 'labels', 'decisions',
+  'fuses', 'nodes', 'segments', 'coverings', 'ties', 'fixings', 'labels', 'dimensions', 'decisions',
 ] as const; // prettier-ignore
 export type Collection = (typeof COLLECTIONS)[number];

@@ -69,6 +69,17 @@ export function* referencesOf(project: Project): Generator<Reference> {
     yield* ref(`ties[${i}].part`, 'parts', t.part);
     yield* ref(`ties[${i}].station.segment`, 'segments', t.station.segment);
   }
+  for (const [i, f] of project.fixings.entries()) {
+    yield* ref(`fixings[${i}].part`, 'parts', f.part);
+    yield* ref(`fixings[${i}].station.segment`, 'segments', f.station.segment);
+  }
+  for (const [i, d] of project.dimensions.entries())
+    for (const [k, datum] of d.datums.entries()) {
+      const at = `dimensions[${i}].datums[${k}]`;
+      if (datum.at === 'node') yield* ref(`${at}.node`, 'nodes', datum.node);
+      else if (datum.at === 'connector') yield* ref(`${at}.connector`, 'connectors', datum.connector);
+      else yield* ref(`${at}.station.segment`, 'segments', datum.station.segment);
+    }
   for (const [i, l] of project.labels.entries()) {
     yield* ref(`labels[${i}].part`, 'parts', l.part);
     if (l.on.at === 'wire-end') yield* ref(`labels[${i}].on.wire`, 'wires', l.on.wire);

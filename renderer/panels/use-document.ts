@@ -12,6 +12,6 @@ export function useDocument(id: string): Table {
   return useMemo(() => {
     const exporter = EXPORTERS.find((e) => e.id === id);
     if (!exporter) throw new Error(`There is no document ${id}`);
-    return exporter.table(harness, check, day);
+    return exporter.table({ harness, check, date: day });
   }, [id, harness, check, day]);
 }

@@ -4,11 +4,7 @@ import type { CheckResult } from '../../rules/check-harness';
 import { SEVERITIES, type Finding } from '../../rules/finding';
 
 /** How much was asked and what came of it, so that an empty list is not taken for an unasked one. */
-export function reportSummary(
-  project: Project,
-  check: CheckResult,
-  date: string | undefined,
-): [string, string][] {
+export function reportSummary(project: Project, check: CheckResult, date: string): [string, string][] {
   const count = (severity: string, result: Finding['result']): number =>
     check.findings.filter((f) => f.severity === severity && f.result === result).length;
   const tally = [...check.tally().values()];
@@ -19,7 +15,7 @@ export function reportSummary(
       `Findings, ${s}`,
       `${count(s, 'fail')} fail, ${count(s, 'cannot-verify')} cannot verify`,
     ]),
-    ...(date === undefined ? [] : standingLines(project, check.findings, date)),
+    ...standingLines(project, check.findings, date),
   ];
 }
 

@@ -16,8 +16,7 @@ export interface ToldFinding {
   readonly where: string;
   readonly message: string;
   readonly decisions: readonly Decision[];
-  /** Where it stands on the day that was given; undefined where none was. */
-  readonly standing: Standing | undefined;
+  readonly standing: Standing;
 }
 
 /**
@@ -27,7 +26,7 @@ export interface ToldFinding {
 export function toldFindings(
   project: Project,
   findings: readonly Finding[],
-  date?: string,
+  date: string,
 ): readonly ToldFinding[] {
   const metas = new Map(RULES.map((r) => [r.meta.id, r.meta]));
   const decisions = new Map<string, Decision[]>();
@@ -41,7 +40,7 @@ export function toldFindings(
         where: finding.objects.map((o) => refText(project, o)).join(', '),
         message: messageOf(finding, meta),
         decisions: decisions.get(finding.key) ?? [],
-        standing: date === undefined ? undefined : standingOf(project, finding, date),
+        standing: standingOf(project, finding, date),
       };
     })
     .sort(

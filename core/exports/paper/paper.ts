@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { TitleBlock } from '../../model/title-block';
+import { Drawing } from '../drawing/drawing';
 import { MarkKind } from './paper-mark';
 
 /** Piece of text with its own look inside a line. */
@@ -27,6 +28,16 @@ export const PaperBlock = z.discriminatedUnion('kind', [
     ),
     rows: z.array(z.array(z.string())),
   }),
+  /** A picture at true size, or smaller where `scale` says so; it is kept whole. */
+  z.strictObject({
+    kind: z.literal('drawing'),
+    drawing: Drawing,
+    /** Paper size over true size; 1 unless said. The caption tells it. */
+    scale: z.number().positive().optional(),
+    caption: z.string().optional(),
+  }),
+  /** What follows begins a page. */
+  z.strictObject({ kind: z.literal('page-break') }),
   /** Begins a matter: its mark, its name and its state in one line. It is kept together with what follows. */
   z.strictObject({
     kind: z.literal('matter'),

@@ -6,7 +6,7 @@ import type { ObjectRef } from '../../rules/finding';
 import { coveringNeed } from './covering-length';
 import type { PartLines } from './part-lines';
 
-/** What lies on the way and marks it: splices, coverings, ties, labels, fuses. */
+/** What lies on the way and marks it: splices, coverings, ties, clamps, grommets, labels, fuses. */
 export function countRoute(harness: Harness, lines: PartLines): void {
   const { project, parts } = harness;
   const pieces = { colour: null, supply: 'harness', unit: 'pcs' } as const;
@@ -38,6 +38,14 @@ export function countRoute(harness: Harness, lines: PartLines): void {
   }
   for (const t of project.ties)
     lines.add({ ...pieces, kind: 'tie', part: part(t.part) }, { amount: 1, ...segmentAt(t.station.segment) });
+  for (const f of project.fixings) {
+    const record = part(f.part);
+    const at = segmentAt(f.station.segment);
+    lines.add(
+      { ...pieces, kind: record?.kind === 'grommet' ? 'grommet' : 'clamp', part: record },
+      { amount: 1, ...at, designator: f.designator ?? at.designator },
+    );
+  }
   for (const l of project.labels)
     lines.add({ ...pieces, kind: 'label', part: part(l.part) }, { amount: 1, ...carrierOf(harness, l) });
   for (const f of project.fuses)

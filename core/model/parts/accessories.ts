@@ -74,6 +74,16 @@ export const GrommetPart = z.strictObject({
   boreMaxMm: positive.optional(),
 });
 
+/** Holds a bundle to a wall of the equipment. */
+export const ClampPart = z.strictObject({
+  ...partFields,
+  kind: z.literal('clamp'),
+  bundleMinMm: positive.optional(),
+  bundleMaxMm: positive.optional(),
+  /** Hole or stud that it is fastened at. */
+  holeMm: positive.optional(),
+});
+
 export const TiePart = z.strictObject({
   ...partFields,
   kind: z.literal('tie'),

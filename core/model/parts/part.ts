@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   CavityPlugPart,
+  ClampPart,
   CoveringPart,
   FusePart,
   GrommetPart,
@@ -33,6 +34,7 @@ export const Part = z.discriminatedUnion('kind', [
   StrainReliefPart,
   CoveringPart,
   GrommetPart,
+  ClampPart,
   TiePart,
   LabelPart,
   FusePart,
@@ -69,6 +71,7 @@ export const PART_KIND_NAMES: Readonly<Record<PartKind, string>> = {
   'strain-relief': 'strain relief',
   covering: 'covering',
   grommet: 'grommet',
+  clamp: 'clamp',
   tie: 'tie',
   label: 'label',
   fuse: 'fuse',

@@ -20,6 +20,7 @@ export function boughtParts(project: Project): readonly Part[] {
     partsOf(project.fuses),
     partsOf(project.coverings),
     partsOf(project.ties),
+    partsOf(project.fixings),
     partsOf(project.labels),
   ];
   const list = project.parts.filter((p) => named.some((set) => set.has(p.id)));

@@ -36,6 +36,9 @@ export function partsAmiss(project: Project): readonly PartUse[] {
     ...amissIn(project.ties, parts, (t) => [
       use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie'),
     ]),
+    ...amissIn(project.fixings, parts, (f) => [
+      use({ type: 'segment', id: f.station.segment }, 'fixing on ', f.part, 'clamp', 'grommet'),
+    ]),
     ...amissIn(project.labels, parts, (l) =>
       l.part === undefined ? [] : [use(labelled(l), `label "${l.text}" on `, l.part, 'label')],
     ),

@@ -3,8 +3,7 @@ import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { withBaseline } from '@latchwork/core/exports/document-head';
 import { type Result, ok, problem } from '@latchwork/core/base/result';
-import type { Exporter } from '@latchwork/core/exports/exporter';
-import type { CheckResult } from '@latchwork/core/rules/check-harness';
+import type { DocumentInput, Exporter } from '@latchwork/core/exports/exporter';
 import { must } from '@latchwork/core/base/assert-never';
 import { baselineOf } from '@latchwork/core/model/baseline';
 import { DOCUMENT_FORMATS, type DocumentFormat, documentBytes } from '../../services/document-bytes';
@@ -51,11 +50,12 @@ export const exportCommand: CliCommand = {
     if (!project.ok) return stop(project.problem);
     const result = checkProject(project.value);
     const date = dayOf(options, io);
-    const table = withBaseline(exporter.table(result.harness, result, date), baselineOf(project.value));
+    const input = { harness: result.harness, check: result, date };
+    const table = withBaseline(exporter.table(input), baselineOf(project.value));
     const format = options['format'] as DocumentFormat | 'pdf';
     const bytes =
       format === 'pdf'
-        ? await pdfOf(exporter, result, date, bundledPlaces(io.root).fontsFolder)
+        ? await pdfOf(exporter, input, bundledPlaces(io.root).fontsFolder)
         : ok(await documentBytes(table, format));
     if (!bytes.ok) return stop(bytes.problem);
     const out = options['out'] as string;
@@ -68,11 +68,10 @@ export const exportCommand: CliCommand = {
 
 function pdfOf(
   exporter: Exporter,
-  check: CheckResult,
-  date: string,
+  input: DocumentInput,
   fontsFolder: string,
 ): Promise<Result<Uint8Array, string>> {
-  const paper = exporter.paper?.(check.harness, check, date);
+  const paper = exporter.paper?.(input);
   return paper
     ? paperBytes(paper, fontsFolder)
     : Promise.resolve(problem(`${exporter.title} is not made as PDF.`));

@@ -46,6 +46,9 @@ export function stripsOf(pen: Pen, block: PaperBlock, left: number, right: numbe
       return tableStrips(pen, block, left, width);
     case 'matter':
       return matterStrips(pen, block, left, right);
+    case 'drawing':
+    case 'page-break':
+      return [];
     default:
       return assertNever(block);
   }

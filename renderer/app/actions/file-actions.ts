@@ -51,7 +51,7 @@ export const FILE_ACTIONS: readonly Action[] = [
       group: 'File' as const,
       run: () => {
         const { harness, check } = appStore.getState();
-        return exportTable(exporter.table(harness, check, today()), format);
+        return exportTable(exporter.table({ harness, check, date: today() }), format);
       },
     })),
   ),

@@ -39,5 +39,5 @@ export function ReportMenu() {
 
 function tableNow() {
   const { check } = appStore.getState();
-  return findingsReport.table(check.harness, check, today());
+  return findingsReport.table({ harness: check.harness, check, date: today() });
 }

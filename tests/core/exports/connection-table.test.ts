@@ -6,7 +6,7 @@ import { checkHarness } from '@latchwork/core/rules/check-harness';
 
 const rowsOf = (change?: (t: TinyDraft) => void) => {
   const harness = deriveHarness(tiny(change));
-  return connectionTable.table(harness, checkHarness(harness, [])).rows;
+  return connectionTable.table({ harness, check: checkHarness(harness, []), date: '2026-03-01' }).rows;
 };
 const rowOf = (wire: string, change?: (t: TinyDraft) => void) => rowsOf(change).find((r) => r.wire === wire);
 

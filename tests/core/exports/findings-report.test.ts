@@ -43,9 +43,9 @@ const sample = (severity: 'critical' | 'minor', id: string): AnyRule => ({
 });
 
 const RULES = [sample('minor', 'sample-minor'), sample('critical', 'sample-critical')];
-const tableOf = (project: Project, day?: string) => {
+const tableOf = (project: Project, day = '2026-03-01') => {
   const harness = deriveHarness(project);
-  return findingsReport.table(harness, checkHarness(harness, RULES), day);
+  return findingsReport.table({ harness, check: checkHarness(harness, RULES), date: day });
 };
 const rowsOf = (change?: (t: TinyDraft) => void, day?: string) => tableOf(tiny(change), day).rows;
 
@@ -61,7 +61,7 @@ describe('findings report', () => {
       ruleRevision: 3,
       evidence: 'colour = BK (typed); od = 1.2 mm (Example parts 1)',
       fix: 'Make it red',
-      standing: 'not judged: no day was given',
+      standing: 'open',
       decision: null,
       key: `sample-critical | wire ${tiny().wires[1]!.id}`,
     });

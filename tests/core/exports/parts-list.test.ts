@@ -9,7 +9,7 @@ import { checkHarness } from '@latchwork/core/rules/check-harness';
 
 const tableOf = (project: Project) => {
   const harness = deriveHarness(project);
-  return partsList.table(harness, checkHarness(harness, []));
+  return partsList.table({ harness, check: checkHarness(harness, []), date: '2026-03-01' });
 };
 const linesOf = (change?: (t: TinyDraft) => void) =>
   tableOf(tiny(change)).rows.map((r) =>

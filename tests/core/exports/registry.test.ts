@@ -19,7 +19,9 @@ it('lists every document of the folder', () => {
 
 test.each(EXPORTERS)('$id is a table whose rows hold its columns and nothing else', (exporter) => {
   const harness = deriveHarness(tiny());
-  const table = Table.parse(exporter.table(harness, checkHarness(harness, [])));
+  const table = Table.parse(
+    exporter.table({ harness, check: checkHarness(harness, []), date: '2026-03-01' }),
+  );
   expect(table.id).toBe(exporter.id);
   expect(table.title).toBe(exporter.title);
   expect(table.objects).toHaveLength(table.rows.length);

@@ -66,7 +66,7 @@ function tablesOf(harness: Harness): { fromTo: string; connectors: string } {
 /** The lines that tables can tell of: locks, plugs, splice barrels and what lies on the way are drawn later. */
 const linesOf = (harness: Harness): string[] =>
   partsList
-    .table(harness, checkHarness(harness, []))
+    .table({ harness, check: checkHarness(harness, []), date: '2026-03-01' })
     .rows.filter((r) => ['housing', 'header', 'contact', 'wire seal', 'wire'].includes(String(r.kind)))
     .map((r) =>
       [r.kind, r.partNumber, r.colour, r.quantity, r.unit, r.suppliedWith, r.designators].join(' | '),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { jsonStopsAt } from '@latchwork/core/model/json-stop';
-import { V1_TEXT } from './sample-file';
+import { SAMPLE_TEXT } from './sample-file';
 
 const positionOf = (text: string): number | 'whole' | undefined => {
   try {
@@ -56,7 +56,7 @@ describe('the place where a text stops being JSON', () => {
     let told = 0;
     fc.assert(
       fc.property(fc.nat(4000), fc.constantFrom('', ',', '}', ']', ':', '{', '[', '1', ' '), (at, put) => {
-        const text = V1_TEXT.slice(0, at) + put + V1_TEXT.slice(at + 1, 5000);
+        const text = SAMPLE_TEXT.slice(0, at) + put + SAMPLE_TEXT.slice(at + 1, 5000);
         const position = positionOf(text);
         if (typeof position !== 'number') return;
         told++;

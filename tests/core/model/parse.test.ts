@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { MIGRATIONS } from '@latchwork/core/model/migrations/index';
 import { parseProject } from '@latchwork/core/model/parse';
+import { serialiseProject } from '@latchwork/core/model/serialise';
 import { openProblemText, type OpenProblem } from '@latchwork/core/model/problem';
 import { Project, PROJECT_FORMAT_VERSION } from '@latchwork/core/model/project';
-import { changed, V1_TEXT, v1Project, type Raw } from './sample-file';
+import { changed, SAMPLE_TEXT, sampleProject, V1_TEXT, type Raw } from './sample-file';
 import { fieldsIn, fieldsOf } from './schema-fields';
 
 function problemOf(text: string): OpenProblem {
@@ -16,23 +18,38 @@ function pathsOf(text: string): string[] {
   return 'issues' in p ? p.issues.map((i) => i.path) : [];
 }
 
-describe('a saved project of format version 1', () => {
+describe('a saved project of this version', () => {
   it('opens', () => {
-    expect(parseProject(V1_TEXT).ok).toBe(true);
+    expect(parseProject(SAMPLE_TEXT).ok).toBe(true);
   });
 
   it('has every field that the format allows, so that opening it proves something', () => {
-    const present = fieldsIn(v1Project());
+    const present = fieldsIn(sampleProject());
     const missing = fieldsOf(Project).filter((field) => !present.has(field));
     expect(missing).toEqual([]);
   });
 
   it('opens with a byte-order mark in front', () => {
-    expect(parseProject(`\uFEFF${V1_TEXT}`)).toEqual(parseProject(V1_TEXT));
+    expect(parseProject(`\uFEFF${SAMPLE_TEXT}`)).toEqual(parseProject(SAMPLE_TEXT));
   });
 
   it('opens with the line ends of another system', () => {
-    expect(parseProject(V1_TEXT.replaceAll('\n', '\r\n'))).toEqual(parseProject(V1_TEXT));
+    expect(parseProject(SAMPLE_TEXT.replaceAll('\n', '\r\n'))).toEqual(parseProject(SAMPLE_TEXT));
+  });
+});
+
+describe('a saved project of an older format version', () => {
+  it.each([['1', V1_TEXT]])('opens from version %s and is written as the one of now', (_, text) => {
+    const opened = parseProject(text);
+    if (!opened.ok) throw new Error(openProblemText(opened.problem));
+    expect(opened.value.formatVersion).toBe(PROJECT_FORMAT_VERSION);
+    expect(opened.value).toMatchObject({ fixings: [], dimensions: [] });
+    expect(opened.value.wires).toEqual(JSON.parse(text).wires);
+    expect(parseProject(serialiseProject(opened.value))).toEqual(opened);
+  });
+
+  it('is there for every step', () => {
+    expect(MIGRATIONS.map((m) => m.to)).toEqual([2]);
   });
 });
 
@@ -43,7 +60,7 @@ describe('a text that is not JSON', () => {
     ['{\n  "format": "latchwork-project"\n  "id": 1\n}', 3, 3],
     ['hello', 1, 1],
     ['\uFEFF{"format": hello}', 1, 12],
-    [V1_TEXT.slice(0, V1_TEXT.indexOf('"signals"')), undefined, undefined],
+    [SAMPLE_TEXT.slice(0, SAMPLE_TEXT.indexOf('"signals"')), undefined, undefined],
   ] as const)('is refused with line and column: %j', (text, line, column) => {
     const p = problemOf(text);
     expect(p.code).toBe('not-json');
@@ -103,7 +120,7 @@ describe('a file that lacks the shape of its format names the place', () => {
   });
 
   it('a key that would reach into the program is refused like any other', () => {
-    const text = V1_TEXT.replace('"notes": [', '"__proto__": {"polluted": true}, "notes": [');
+    const text = SAMPLE_TEXT.replace('"notes": [', '"__proto__": {"polluted": true}, "notes": [');
     expect(problemOf(text).code).toBe('bad-shape');
     expect(({} as Raw).polluted).toBeUndefined();
   });
@@ -149,6 +166,14 @@ describe('a reference to an object that is not there names both', () => {
     ['coverings[0].to.segment', (raw) => (raw.coverings[0].to.segment = nobody)],
     ['ties[0].part', (raw) => (raw.ties[0].part = nobody)],
     ['ties[0].station.segment', (raw) => (raw.ties[0].station.segment = nobody)],
+    ['fixings[0].part', (raw) => (raw.fixings[0].part = nobody)],
+    ['fixings[0].station.segment', (raw) => (raw.fixings[0].station.segment = nobody)],
+    ['dimensions[0].datums[0].node', (raw) => (raw.dimensions[0].datums[0].node = nobody)],
+    ['dimensions[0].datums[1].connector', (raw) => (raw.dimensions[0].datums[1].connector = nobody)],
+    [
+      'dimensions[0].datums[2].station.segment',
+      (raw) => (raw.dimensions[0].datums[2].station.segment = nobody),
+    ],
     ['labels[0].part', (raw) => (raw.labels[0].part = nobody)],
     ['labels[0].on.wire', (raw) => (raw.labels[0].on.wire = nobody)],
     ['labels[1].on.connector', (raw) => (raw.labels[1].on.connector = nobody)],
@@ -195,7 +220,7 @@ describe('an id that is used twice in a collection', () => {
     'decisions',
   ])('%s', (name) => {
     const p = problemOf(changed((raw) => raw[name].push(raw[name][0])));
-    const last = JSON.parse(V1_TEXT)[name].length;
+    const last = JSON.parse(SAMPLE_TEXT)[name].length;
     expect(p.code).toBe('broken-reference');
     expect(pathsOf(changed((raw) => raw[name].push(raw[name][0])))).toContain(`${name}[${last}].id`);
   });

@@ -2,14 +2,20 @@ import { readFileSync } from 'node:fs';
 import type { Project } from '@latchwork/core/model/project';
 import { parseProject } from '@latchwork/core/model/parse';
 
-/**
- * The saved project of format version 1. Its lines stay as they are, since old files must open for ever; a field that
- * is added to version 1 as an optional one is added to it by hand, so that the sample keeps covering the format.
- */
-export const V1_TEXT = readFileSync(new URL('../../files/projects/v1.latchwork', import.meta.url), 'utf8');
+const read = (name: string): string =>
+  readFileSync(new URL(`../../files/projects/${name}`, import.meta.url), 'utf8');
 
-export function v1Project(): Project {
-  const parsed = parseProject(V1_TEXT);
+/** A saved project of format version 1. Its lines stay as they are: old files must open for ever. */
+export const V1_TEXT = read('v1.latchwork');
+
+/**
+ * The saved project of the version that is written now, with every field that it allows. A field that is added as an
+ * optional one is added to it by hand.
+ */
+export const SAMPLE_TEXT = read('v2.latchwork');
+
+export function sampleProject(): Project {
+  const parsed = parseProject(SAMPLE_TEXT);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problem));
   return parsed.value;
 }
@@ -19,7 +25,7 @@ export type Raw = any;
 
 /** The text of the sample after a change to its raw JSON. */
 export function changed(change: (raw: Raw) => void): string {
-  const raw: Raw = JSON.parse(V1_TEXT);
+  const raw: Raw = JSON.parse(SAMPLE_TEXT);
   change(raw);
   return JSON.stringify(raw);
 }

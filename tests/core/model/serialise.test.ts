@@ -7,7 +7,7 @@ import { serialiseProject } from '@latchwork/core/model/serialise';
 import { tiny } from '@latchwork/core/model/tiny';
 import { countingIds } from '@latchwork/core/model/ids';
 import { newProject } from '@latchwork/core/model/new-project';
-import { V1_TEXT, v1Project } from './sample-file';
+import { SAMPLE_TEXT, sampleProject } from './sample-file';
 
 /** The same value with the keys of every object the other way round. */
 function reversed(value: unknown): unknown {
@@ -22,31 +22,31 @@ function reversed(value: unknown): unknown {
 
 describe('the text of a project', () => {
   it('is the same bytes after opening and saving', () => {
-    expect(serialiseProject(v1Project())).toBe(V1_TEXT);
+    expect(serialiseProject(sampleProject())).toBe(SAMPLE_TEXT);
   });
 
   it('does not depend on the order in which fields were set', () => {
-    expect(serialiseProject(reversed(v1Project()) as Project)).toBe(V1_TEXT);
+    expect(serialiseProject(reversed(sampleProject()) as Project)).toBe(SAMPLE_TEXT);
   });
 
   it('starts with format and version, so that any program can tell what it is', () => {
-    expect(V1_TEXT.split('\n').slice(0, 3)).toEqual([
+    expect(SAMPLE_TEXT.split('\n').slice(0, 3)).toEqual([
       '{',
       '  "format": "latchwork-project",',
-      '  "formatVersion": 1,',
+      '  "formatVersion": 2,',
     ]);
   });
 
   it('ends with one line feed and has no other line ends', () => {
-    expect(V1_TEXT.endsWith('}\n')).toBe(true);
-    expect(V1_TEXT.endsWith('\n\n')).toBe(false);
-    expect(V1_TEXT).not.toContain('\r');
+    expect(SAMPLE_TEXT.endsWith('}\n')).toBe(true);
+    expect(SAMPLE_TEXT.endsWith('\n\n')).toBe(false);
+    expect(SAMPLE_TEXT).not.toContain('\r');
   });
 
   it('has one line per object, so that a change of one wire is a change of one line', () => {
-    const before = V1_TEXT.split('\n');
+    const before = SAMPLE_TEXT.split('\n');
     const after = serialiseProject(
-      produce(v1Project(), (p) => {
+      produce(sampleProject(), (p) => {
         p.wires[1]!.lengthMm = 777;
       }),
     ).split('\n');
@@ -61,7 +61,7 @@ describe('the text of a project', () => {
   });
 
   it('refuses to write what could not be read back', () => {
-    const wrong = { ...v1Project(), shoeSize: 42 };
+    const wrong = { ...sampleProject(), shoeSize: 42 };
     expect(() => serialiseProject(wrong)).toThrow(/shoeSize/);
   });
 });
@@ -84,7 +84,7 @@ const projects = fc
     keep: fc.subarray(['groups', 'labels', 'decisions', 'ties', 'fuses'] as const),
   })
   .map((f) =>
-    produce(v1Project(), (p) => {
+    produce(sampleProject(), (p) => {
       p.titleBlock.title = f.title;
       p.notes = f.notes;
       p.connectors.forEach((c, i) => {
@@ -130,8 +130,8 @@ describe('any project', () => {
 
   it('with one character changed opens as a project or as a named problem, never as an error', () => {
     fc.assert(
-      fc.property(fc.nat(V1_TEXT.length - 1), fc.string({ maxLength: 2 }), (at, put) => {
-        const p = parseProject(V1_TEXT.slice(0, at) + put + V1_TEXT.slice(at + 1));
+      fc.property(fc.nat(SAMPLE_TEXT.length - 1), fc.string({ maxLength: 2 }), (at, put) => {
+        const p = parseProject(SAMPLE_TEXT.slice(0, at) + put + SAMPLE_TEXT.slice(at + 1));
         if (!p.ok)
           expect(['not-json', 'not-ours', 'too-new', 'bad-shape', 'broken-reference']).toContain(
             p.problem.code,

@@ -127,14 +127,14 @@ describe('a null-modem cable (EIA/TIA-574 functions, common cross-over; from mem
   });
 
   it('has the rows of the published table in its connection table', () => {
-    const rows = connectionTable.table(harness, result).rows;
+    const rows = connectionTable.table({ harness, check: result, date: '2026-03-01' }).rows;
     expect(
       rows.map((r) => [r['wire'], `${r['from']}:${r['fromCavity']}`, `${r['to']}:${r['toCavity']}`]),
     ).toEqual(WIRES.map(([wire, from, to]) => [wire, from, to]));
   });
 
   it('counts 16 contacts for 18 wire ends: position 6 shares one crimp at each end', () => {
-    const rows = partsList.table(harness, result).rows;
+    const rows = partsList.table({ harness, check: result, date: '2026-03-01' }).rows;
     const contacts = rows.filter((r) => r['kind'] === 'contact').map((r) => [r['partNumber'], r['quantity']]);
     expect(contacts).toEqual([['C9-S', 16]]);
     const housings = rows.filter((r) => r['kind'] === 'housing' && r['partNumber'] === 'H9-S');

@@ -67,7 +67,7 @@ function usbCable() {
 describe('a cable of USB 2.0 (specification revision 2.0, chapter 6; from memory)', () => {
   const project = usbCable();
   const result = checked(project);
-  const rows = connectionTable.table(result.harness, result).rows;
+  const rows = connectionTable.table({ harness: result.harness, check: result, date: '2026-03-01' }).rows;
 
   it('has the termination assignment of the specification in its connection table', () => {
     const table = rows.map((r) => ({
@@ -95,7 +95,7 @@ describe('a cable of USB 2.0 (specification revision 2.0, chapter 6; from memory
   });
 
   it('counts four contacts at each end, two plugs, and the length of one cable', () => {
-    const list = partsList.table(result.harness, result).rows;
+    const list = partsList.table({ harness: result.harness, check: result, date: '2026-03-01' }).rows;
     const quantity = (partNumber: string): unknown =>
       list.find((r) => r['partNumber'] === partNumber)?.['quantity'];
     expect([quantity('CA-P'), quantity('CB-P'), quantity('A-PLUG'), quantity('B-PLUG')]).toEqual([

@@ -310,7 +310,7 @@ describe('exporting', () => {
 
 describe('a document as pages', () => {
   const harness = deriveHarness(tiny());
-  const paper = findingsReport.paper!(harness, checkHarness(harness, []), '2026-03-01');
+  const paper = findingsReport.paper!({ harness, check: checkHarness(harness, []), date: '2026-03-01' });
   const wanted = { paper, suggestedName: 'findings.pdf', name: null, replace: false };
 
   it('is drawn as PDF and written beside the other exports', async () => {

@@ -27,7 +27,7 @@ const project = tiny((t: TinyDraft) => {
 });
 const paperOf = (p = project): Paper => {
   const harness = deriveHarness(p);
-  return findingsReport.paper!(harness, checkHarness(harness, RULES), DAY);
+  return findingsReport.paper!({ harness, check: checkHarness(harness, RULES), date: DAY });
 };
 
 interface Read {

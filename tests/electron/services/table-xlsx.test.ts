@@ -15,7 +15,7 @@ async function sheetOf(table: Table): Promise<ExcelJS.Worksheet> {
 }
 const tinyTables = (): Table[] => {
   const harness = deriveHarness(tiny());
-  return EXPORTERS.map((e) => e.table(harness, checkHarness(harness, [])));
+  return EXPORTERS.map((e) => e.table({ harness, check: checkHarness(harness, []), date: '2026-03-01' }));
 };
 const cellsTable = (cells: (string | number | null)[]): Table => ({
   id: 'sample',
