@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Result } from '../base/result';
 import type { Harness } from '../derive/harness';
 import type { CheckResult } from '../rules/check-harness';
 import type { Drawing } from './drawing/drawing';
@@ -23,6 +24,17 @@ export interface DocumentInput {
   readonly options?: DocumentOptions;
 }
 
+/** A document in an XML format of an open standard. */
+export interface XmlForm {
+  /** The standard with its version: "UBL 2.1". */
+  readonly standard: string;
+  /** Of the file name, without dot. */
+  readonly extension: string;
+  readonly mediaType: string;
+  /** The text of the file, baseline hash included; or why there is none, in words. */
+  text(input: DocumentInput): Result<string, string>;
+}
+
 /** One document of a harness: model in, rows out. Bytes and files are the work of others. */
 export interface Exporter {
   /** Name of the document: file name, command line argument, key in the window. */
@@ -37,4 +49,6 @@ export interface Exporter {
   paper?(input: DocumentInput): Paper;
   /** The same as one picture at true size, where it is a drawing. */
   drawing?(input: DocumentInput): Drawing;
+  /** The same as a file of a standard, for other programs. */
+  readonly xml?: XmlForm;
 }

@@ -3,7 +3,8 @@ import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { withBaseline } from '@latchwork/core/exports/document-head';
 import { type Result, ok, problem } from '@latchwork/core/base/result';
-import type { DocumentInput, Exporter } from '@latchwork/core/exports/exporter';
+import { type DocumentInput, DocumentOptions, type Exporter } from '@latchwork/core/exports/exporter';
+import type { Table } from '@latchwork/core/exports/table';
 import { must } from '@latchwork/core/base/assert-never';
 import { baselineOf } from '@latchwork/core/model/baseline';
 import { DOCUMENT_FORMATS, type DocumentFormat, documentBytes } from '../../services/document-bytes';
@@ -28,13 +29,16 @@ export const exportCommand: CliCommand = {
           .makeOptionMandatory(),
       )
       .addOption(
-        new Option('--format <format>', 'file format; PDF where the document is made as pages')
-          .choices([...DOCUMENT_FORMATS, 'pdf'])
+        new Option(
+          '--format <format>',
+          'file format; PDF where it is made as pages, XML where a standard has it',
+        )
+          .choices([...DOCUMENT_FORMATS, 'pdf', 'xml'])
           .makeOptionMandatory(),
       )
       .requiredOption('--out <path>', 'file to write; a file of that name is replaced')
       .addOption(dayOption())
-      .option('--quantity <n>', 'build quantity, for documents of an order'),
+      .option('--quantity <n>', 'harnesses of the order; the build quantities of the project unless said'),
   async run([file], options, io) {
     const stop = (reason: string): typeof COULD_NOT_RUN => {
       io.err(`${reason}\n`);
@@ -44,19 +48,16 @@ export const exportCommand: CliCommand = {
       EXPORTERS.find((e) => e.id === options['document']),
       'document',
     );
-    if (options['quantity'] !== undefined)
-      return stop(`${exporter.id} is a document of one harness: it has no --quantity.`);
+    const asked = askedQuantity(exporter, options['quantity'] as string | undefined);
+    if (!asked.ok) return stop(asked.problem);
     const project = await openProject(file as string);
     if (!project.ok) return stop(project.problem);
     const result = checkProject(project.value);
     const date = dayOf(options, io);
-    const input = { harness: result.harness, check: result, date };
+    const input = { harness: result.harness, check: result, date, options: asked.value };
     const table = withBaseline(exporter.table(input), baselineOf(project.value));
-    const format = options['format'] as DocumentFormat | 'pdf';
-    const bytes =
-      format === 'pdf'
-        ? await pdfOf(exporter, input, bundledPlaces(io.root).fontsFolder)
-        : ok(await documentBytes(table, format));
+    const format = options['format'] as DocumentFormat | 'pdf' | 'xml';
+    const bytes = await bytesOf(exporter, input, table, format, bundledPlaces(io.root).fontsFolder);
     if (!bytes.ok) return stop(bytes.problem);
     const out = options['out'] as string;
     const refusal = await writeOutput(out, bytes.value, [file as string]);
@@ -65,6 +66,32 @@ export const exportCommand: CliCommand = {
     return CLEAN;
   },
 };
+
+async function bytesOf(
+  exporter: Exporter,
+  input: DocumentInput,
+  table: Table,
+  format: DocumentFormat | 'pdf' | 'xml',
+  fontsFolder: string,
+): Promise<Result<Uint8Array, string>> {
+  if (format === 'pdf') return pdfOf(exporter, input, fontsFolder);
+  if (format !== 'xml') return ok(await documentBytes(table, format));
+  if (!exporter.xml) return problem(`${exporter.title} is not made as XML.`);
+  const text = exporter.xml.text(input);
+  return text.ok ? ok(Buffer.from(text.value, 'utf8')) : problem(`${exporter.title}: ${text.problem}`);
+}
+
+/** A whole number of harnesses, where the document asks for one. */
+function askedQuantity(exporter: Exporter, text: string | undefined): Result<DocumentOptions, string> {
+  if (text === undefined) return ok({});
+  if (!exporter.asks?.includes('quantity'))
+    return problem(`${exporter.id} is a document of one harness: it has no --quantity.`);
+  const quantity = /^\d+$/.test(text) ? Number(text) : Number.NaN;
+  const options = DocumentOptions.safeParse({ quantity });
+  return options.success
+    ? ok(options.data)
+    : problem(`--quantity wants a whole number of harnesses from 1 on, not "${text}".`);
+}
 
 function pdfOf(
   exporter: Exporter,

@@ -1,6 +1,7 @@
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { exportPdf } from '../files/export-pdf';
 import { exportTable } from '../files/export-table';
+import { exportXml } from '../files/export-xml';
 import { importCatalogue } from '../files/import-catalogue';
 import { openFile, reloadFromDisk, startNew } from '../files/open';
 import { save, saveAs } from '../files/save';
@@ -60,5 +61,11 @@ export const FILE_ACTIONS: readonly Action[] = [
     label: `Export ${exporter.title.toLowerCase()} as PDF …`,
     group: 'File' as const,
     run: () => exportPdf(exporter),
+  })),
+  ...EXPORTERS.filter((exporter) => exporter.xml).map((exporter) => ({
+    id: `export.${exporter.id}.xml`,
+    label: `Export ${exporter.title.toLowerCase()} as ${exporter.xml?.standard ?? 'XML'} …`,
+    group: 'File' as const,
+    run: () => exportXml(exporter),
   })),
 ];
