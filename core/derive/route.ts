@@ -1,6 +1,6 @@
 import { byId } from '../base/by-id';
-import { distance } from '../base/point';
 import type { Node, Segment } from '../model/topology';
+import { segmentPath } from './formboard/segment-path';
 
 /** The way of a wire over the formboard, or why there is none. */
 export type Route =
@@ -19,17 +19,9 @@ const NO_NODE: Route = { found: false, reason: 'end-without-node' };
 const NOT_CONNECTED: Route = { found: false, reason: 'not-connected' };
 const PATH_BROKEN: Route = { found: false, reason: 'path-broken' };
 
-/** Typed length, else the drawn one over its via points (mm). */
-export function segmentLengthMm(segment: Segment, nodes: ReadonlyMap<string, Node>): number {
-  if (segment.lengthMm !== undefined) return segment.lengthMm;
-  const from = nodes.get(segment.from)?.position;
-  const to = nodes.get(segment.to)?.position;
-  if (!from || !to) return 0;
-  const points = [from, ...(segment.via ?? []), to];
-  let sum = 0;
-  for (let i = 1; i < points.length; i++) sum += distance(points[i - 1]!, points[i]!);
-  return sum;
-}
+/** Typed length, else the drawn one (mm). */
+export const segmentLengthMm = (segment: Segment, nodes: ReadonlyMap<string, Node>): number =>
+  segment.lengthMm ?? segmentPath(segment, nodes)?.lengthMm ?? 0;
 
 /**
  * Shortest ways by Dijkstra's method (Numerische Mathematik 1, 1959), one tree per start node, made when first
