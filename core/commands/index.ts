@@ -32,11 +32,14 @@ import { objectsMove } from './objects-move';
 import { objectsPaste } from './objects-paste';
 import { objectsRemove } from './objects-remove';
 import { partAdd } from './part-add';
+import { partEditOffers } from './part-edit-offers';
 import { partEmbed } from './part-embed';
 import { projectAddRevision } from './project-add-revision';
 import { projectEdit } from './project-edit';
+import { projectEditPurchasing } from './project-edit-purchasing';
 import { projectEditTitleBlock } from './project-edit-title-block';
 import { projectSetLimit } from './project-set-limit';
+import { projectTake } from './project-take';
 import { projectUseLimitSet } from './project-use-limit-set';
 import { segmentAdd } from './segment-add';
 import { segmentEdit } from './segment-edit';
@@ -87,11 +90,14 @@ export const COMMANDS = [
   objectsPaste,
   objectsRemove,
   partAdd,
+  partEditOffers,
   partEmbed,
   projectAddRevision,
   projectEdit,
+  projectEditPurchasing,
   projectEditTitleBlock,
   projectSetLimit,
+  projectTake,
   projectUseLimitSet,
   segmentAdd,
   segmentEdit,

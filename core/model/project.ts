@@ -6,6 +6,7 @@ import { Equipment } from './equipment';
 import { Id } from './ids';
 import { LimitSet } from './limit-set';
 import { Part } from './parts/part';
+import { Purchasing } from './purchasing';
 import { Revision, TitleBlock } from './title-block';
 import { Covering, Dimension, Fixing, Label, Node, Segment, Tie } from './topology';
 import { Cable, Group, Splice, Wire } from './wire';
@@ -28,6 +29,8 @@ export const Project = z.strictObject({
   revisions: z.array(Revision),
   limitSet: LimitSet,
   buildQuantities: z.array(z.int().positive()),
+  /** What an order needs beyond the harnesses themselves; absent: common practice, see PURCHASING_DEFAULTS. */
+  purchasing: Purchasing.optional(),
   /** How ends are marked, in the methods of IEC 62491; absent means not settled. */
   labelMethod: z.enum(['identification', 'local-end', 'remote-end', 'both-ends', 'signal']).optional(),
   parts: z.array(Part),

@@ -14,6 +14,8 @@ export function* referencesOf(project: Project): Generator<Reference> {
   const ref = (path: string, collection: Collection, id: string | undefined): Reference[] =>
     id === undefined ? [] : [{ path, collection, id }];
 
+  for (const [i, s] of (project.purchasing?.stock ?? []).entries())
+    yield* ref(`purchasing.stock[${i}].part`, 'parts', s.part);
   for (const [i, c] of project.connectors.entries()) {
     const at = `connectors[${i}]`;
     yield* ref(`${at}.part`, 'parts', c.part);

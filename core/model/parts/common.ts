@@ -11,12 +11,18 @@ export const Source = z.strictObject({
 /** One supplier's terms. Price breaks are per piece (or per metre for wire and coverings) from a quantity on. */
 export const Offer = z.strictObject({
   supplier: z.string(),
+  /** The supplier's own number, never to be taken for the maker's. */
+  orderCode: z.string().optional(),
+  /** How contacts of this offer come; absent: as the record says. */
+  form: z.enum(['strip', 'loose']).optional(),
   currency: z.string().length(3),
   minimum: z.number().positive().optional(),
   multiple: z.number().positive().optional(),
   leadTimeDays: z.number().nonnegative().optional(),
   priceBreaks: z.array(z.strictObject({ quantity: z.number().positive(), price: z.number().nonnegative() })),
   priceDate: z.iso.date().optional(),
+  /** What the supplier had on the shelf on that day. */
+  stock: z.strictObject({ quantity: z.number().nonnegative(), date: z.iso.date() }).optional(),
 });
 export type Offer = z.infer<typeof Offer>;
 
@@ -44,6 +50,9 @@ export const partFields = {
   alternates: z.array(z.string()).optional(),
   compliance: z.array(Compliance).optional(),
   origin: z.string().optional(),
+  tariffCode: z.string().optional(),
+  /** Days that it may lie before it is used: adhesives, some seals. */
+  shelfLifeDays: z.int().positive().optional(),
   massG: z.number().nonnegative().optional(),
   temperatureMaxC: z.number().optional(),
   offers: z.array(Offer).optional(),

@@ -110,6 +110,33 @@ export function goodCalls(p: Project): readonly Call[] {
       id: 'project.add-revision',
       args: { revision: { revision: 'B', author: 'Example', description: 'Next', status: 'draft' } },
     },
+    { id: 'project.take', args: { project: { ...p, notes: ['From the other side'], labels: [] } } },
+    {
+      id: 'project.edit-purchasing',
+      args: {
+        change: {
+          currency: 'EUR',
+          setUpPieces: 20,
+          scrap: { contact: 0.04, tie: null },
+          stock: [{ part: part('wire', 'WIRE-22').id, colour: { base: 'RD' }, quantity: 12.5 }],
+        },
+      },
+    },
+    {
+      id: 'part.edit-offers',
+      args: {
+        id: part('contact', 'C-PIN').id,
+        offers: [
+          {
+            supplier: 'Example Trading (invented)',
+            orderCode: 'T-1',
+            form: 'strip',
+            currency: 'EUR',
+            priceBreaks: [{ quantity: 1, price: 0.1 }],
+          },
+        ],
+      },
+    },
     { id: 'part.add', args: { partNumber: 'HAND-TOOL' } },
     { id: 'part.embed', args: { part: { ...part('wire', 'WIRE-22'), odMm: 1.3 } } },
     { id: 'connector.place', args: { part: part('housing', 'H-PIN'), position: { x: 5, y: 5 } } },
