@@ -5,6 +5,7 @@ import { Point } from '../../base/point';
 const Line = z.enum(['thick', 'thin', 'hair']);
 
 const stroke = {
+  /** Absent: thin, or no line where the figure is filled. */
   line: Line.optional(),
   dash: z.enum(['dashed', 'dotted', 'chain']).optional(),
   /** Ink is black, light a grey that survives copying, paper white over what lies below. Absent: not filled. */
@@ -24,6 +25,7 @@ export const DrawingItem = z.discriminatedUnion('kind', [
   /** Cubic curves: a start, then two control points and an end for each. */
   z.strictObject({ kind: z.literal('curve'), points: z.array(Point).min(4), ...stroke }),
   z.strictObject({ kind: z.literal('circle'), at: Point, radiusMm: z.number().positive(), ...stroke }),
+  /** Clockwise from one angle to the other. */
   z.strictObject({
     kind: z.literal('arc'),
     at: Point,

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { TitleBlock } from '../../model/title-block';
 import { Drawing } from '../drawing/drawing';
+import { Point } from '../../base/point';
 import { MarkKind } from './paper-mark';
+import { Sheet } from './sheet';
 
 /** Piece of text with its own look inside a line. */
 export const PaperText = z.strictObject({
@@ -38,6 +40,22 @@ export const PaperBlock = z.discriminatedUnion('kind', [
   }),
   /** What follows begins a page. */
   z.strictObject({ kind: z.literal('page-break') }),
+  /** A page that is one picture, laid out by `sheetPlan`. The layers stand at true size, mm from the top left of the sheet. */
+  z.strictObject({
+    kind: z.literal('sheet'),
+    sheet: Sheet,
+    layers: z.array(
+      z.strictObject({
+        drawing: Drawing,
+        /** Where the origin of the drawing lies on the sheet. */
+        at: Point,
+        /** What of the sheet it is confined to. */
+        clip: z
+          .strictObject({ minX: z.number(), minY: z.number(), maxX: z.number(), maxY: z.number() })
+          .optional(),
+      }),
+    ),
+  }),
   /** Begins a matter: its mark, its name and its state in one line. It is kept together with what follows. */
   z.strictObject({
     kind: z.literal('matter'),
@@ -59,6 +77,8 @@ export const Paper = z.strictObject({
   baseline: z.string(),
   /** The day that it speaks of (YYYY-MM-DD). */
   date: z.iso.date(),
+  /** Of the pages that hold blocks; A4 upright unless said. Wide tables want it landscape. */
+  sheet: Sheet.optional(),
   /** The first stands on every page, all of them on the first. */
   cautions: z.array(z.string()),
   blocks: z.array(PaperBlock),

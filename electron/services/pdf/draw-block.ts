@@ -1,5 +1,7 @@
 import { assertNever } from '@latchwork/core/base/assert-never';
+import { scaleText, scaleThatFits } from '@latchwork/core/exports/drawing/scale';
 import type { PaperBlock, PaperText } from '@latchwork/core/exports/paper/paper';
+import { drawDrawing } from './draw-drawing';
 import { drawMark } from './draw-mark';
 import type { Face } from './fonts';
 import { HAIR_LINE, INK, leading, MM, type Pen, SECOND_INK, type SetLine, THIN_LINE } from './pen';
@@ -11,8 +13,21 @@ export interface Strip {
   readonly withNext?: boolean;
   /** Drawn again on top of a page when the strips that belong to it go on there. */
   readonly head?: Strip;
+  /** The page ends here. */
+  readonly ends?: true;
   draw(y: number): void;
 }
+
+/** Where strips stand, points. */
+export interface Room {
+  readonly left: number;
+  readonly right: number;
+  /** Height that is free on any page. */
+  readonly height: number;
+}
+
+/** Blocks that flow down pages; the others are pages of their own. */
+export type FlowingBlock = Exclude<PaperBlock, { kind: 'sheet' }>;
 
 const SIZE = 9;
 const SMALL = 8;
@@ -22,8 +37,9 @@ const FACE_OF: Readonly<Record<NonNullable<PaperText['look']>, Face>> = {
   second: 'text',
 };
 
-/** Cuts a block into strips between `left` and `right`. */
-export function stripsOf(pen: Pen, block: PaperBlock, left: number, right: number): Strip[] {
+/** Cuts a block into strips. */
+export function stripsOf(pen: Pen, block: FlowingBlock, room: Room): Strip[] {
+  const { left, right } = room;
   const width = right - left;
   switch (block.kind) {
     case 'heading':
@@ -47,8 +63,9 @@ export function stripsOf(pen: Pen, block: PaperBlock, left: number, right: numbe
     case 'matter':
       return matterStrips(pen, block, left, right);
     case 'drawing':
+      return drawingStrips(pen, block, room);
     case 'page-break':
-      return [];
+      return [{ height: 0, ends: true, draw: () => {} }];
     default:
       return assertNever(block);
   }
@@ -176,5 +193,36 @@ function matterStrips(pen: Pen, matter: MatterBlock, left: number, right: number
         if (state) pen.draw(state, right - pen.widthOfLine(state, size), top, size);
       },
     },
+  ];
+}
+
+type DrawingBlock = Extract<PaperBlock, { kind: 'drawing' }>;
+
+/** Room for a heading above a drawing that fills the page. */
+const HEADING = 14 * MM;
+
+/** The picture, whole, and under it what it shows and at which scale. Where it is too large it is made smaller, and says so. */
+function drawingStrips(pen: Pen, block: DrawingBlock, { left, right, height }: Room): Strip[] {
+  const { drawing, caption } = block;
+  const width = right - left;
+  const wanted = block.scale ?? 1;
+  const captionOf = (scale: number) => {
+    const smaller = scale === wanted ? '' : `, made smaller to fit the page: not ${scaleText(wanted)}`;
+    const words = `${caption ? `${caption}, ` : ''}scale ${scaleText(scale)}${smaller}`;
+    return textStrips(pen, [{ text: words, face: 'text' }], SMALL, left, width);
+  };
+  const free = height - HEADING - 4 * leading(SMALL) - 4 * MM;
+  const most = Math.min(width / (drawing.widthMm * MM), free / (drawing.heightMm * MM));
+  const scale = scaleThatFits(wanted, most);
+  return [
+    gap(1.5 * MM, true),
+    {
+      height: drawing.heightMm * MM * scale,
+      withNext: true,
+      draw: (y) => drawDrawing(pen, drawing, { x: left, y, scale }),
+    },
+    gap(1 * MM, true),
+    ...captionOf(scale).map((strip, i, all) => (i < all.length - 1 ? kept(strip) : strip)),
+    gap(1.5 * MM),
   ];
 }

@@ -1,42 +1,86 @@
+import type { Box } from '@latchwork/core/base/point';
 import type { Paper } from '@latchwork/core/exports/paper/paper';
+import { sheetPlan } from '@latchwork/core/exports/paper/sheet-plan';
+import {
+  frameOfSheet,
+  hasRoomBeside,
+  type Sheet,
+  TITLE_BLOCK_MM,
+  titleBlockBox,
+} from '@latchwork/core/exports/paper/sheet';
 import { HAIR_LINE, INK, leading, MM, type Pen, SECOND_INK, THIN_LINE } from './pen';
 
-/** A4 upright with the margins of ISO 5457: 20 mm to bind at, 10 mm all around. */
-export const FRAME = { left: 20 * MM, top: 10 * MM, right: 200 * MM, bottom: 287 * MM } as const;
-const WIDTH = FRAME.right - FRAME.left;
 const PAD = 1.5 * MM;
 const CAUTION_SIZE = 7.5;
 const ROWS_MM = [9, 11.5, 8.5] as const;
-const BLOCK_HEIGHT = ROWS_MM.reduce((sum, mm) => sum + mm * MM, 0);
+
+const points = (box: Box): Box => ({
+  minX: box.minX * MM,
+  minY: box.minY * MM,
+  maxX: box.maxX * MM,
+  maxY: box.maxY * MM,
+});
+
+/** The frame of a sheet, points. */
+export const frameOf = (sheet: Sheet): Box => points(frameOfSheet(sheet));
+
+/**
+ * Where the cautions stand: across the page above the title block, beside it where the sheet is wide. What stands above
+ * both is free for the content.
+ */
+function cautionBox(pen: Pen, paper: Paper, sheet: Sheet, first: boolean): Box {
+  const frame = frameOf(sheet);
+  const beside = hasRoomBeside(frameOfSheet(sheet));
+  const width = frame.maxX - frame.minX - (beside ? TITLE_BLOCK_MM.width * MM : 0);
+  const height = cautionLines(pen, paper, first, width).length * leading(CAUTION_SIZE) + 2 * PAD;
+  const block = TITLE_BLOCK_MM.height * MM;
+  return beside
+    ? { ...frame, maxX: frame.minX + width, minY: frame.maxY - Math.max(height, block) }
+    : { ...frame, minY: frame.maxY - block - height, maxY: frame.maxY - block };
+}
 
 /** Where the cautions begin: what stands above is free for the content. */
-export function contentBottom(pen: Pen, paper: Paper, page: number): number {
-  return FRAME.bottom - BLOCK_HEIGHT - cautionHeight(pen, paper, page);
+export const contentBottom = (pen: Pen, paper: Paper, sheet: Sheet, first: boolean): number =>
+  cautionBox(pen, paper, sheet, first).minY;
+
+export interface PageNumber {
+  readonly sheet: Sheet;
+  /** A page that is one picture, see `sheetPlan`. */
+  readonly picture: boolean;
+  /** From 0. */
+  readonly index: number;
+  readonly of: number;
 }
 
 /** Frame, cautions and title block (data fields of ISO 7200) of one page. */
-export function drawFrame(pen: Pen, paper: Paper, page: number, pages: number): void {
+export function drawFrame(pen: Pen, paper: Paper, page: PageNumber): void {
   const { doc } = pen;
+  const frame = frameOf(page.sheet);
   doc.lineWidth(THIN_LINE).strokeColor(INK);
-  doc.rect(FRAME.left, FRAME.top, WIDTH, FRAME.bottom - FRAME.top).stroke();
-  drawCautions(pen, paper, page);
-  drawTitleBlock(pen, paper, page, pages);
+  doc.rect(frame.minX, frame.minY, frame.maxX - frame.minX, frame.maxY - frame.minY).stroke();
+  const first = page.index === 0 && !page.picture;
+  const box = page.picture
+    ? points(sheetPlan(page.sheet).caution)
+    : cautionBox(pen, paper, page.sheet, first);
+  drawCautions(pen, paper, first, box, page.picture);
+  drawTitleBlock(pen, paper, page);
 }
 
-const cautionLines = (pen: Pen, paper: Paper, page: number) =>
-  (page === 0 ? paper.cautions : paper.cautions.slice(0, 1)).flatMap((text, i) =>
-    pen.lines([{ text, face: i === 0 ? 'strong' : 'text' }], CAUTION_SIZE, WIDTH - 2 * PAD),
+const cautionLines = (pen: Pen, paper: Paper, first: boolean, width: number) =>
+  (first ? paper.cautions : paper.cautions.slice(0, 1)).flatMap((text, i) =>
+    pen.lines([{ text, face: i === 0 ? 'strong' : 'text' }], CAUTION_SIZE, width - 2 * PAD),
   );
 
-const cautionHeight = (pen: Pen, paper: Paper, page: number): number =>
-  cautionLines(pen, paper, page).length * leading(CAUTION_SIZE) + 2 * PAD;
-
-function drawCautions(pen: Pen, paper: Paper, page: number): void {
-  const top = contentBottom(pen, paper, page);
-  const height = cautionHeight(pen, paper, page);
-  pen.doc.lineWidth(THIN_LINE).strokeColor(INK).rect(FRAME.left, top, WIDTH, height).stroke();
-  cautionLines(pen, paper, page).forEach((line, i) =>
-    pen.draw(line, FRAME.left + PAD, top + PAD + i * leading(CAUTION_SIZE), CAUTION_SIZE),
+function drawCautions(pen: Pen, paper: Paper, first: boolean, box: Box, tight: boolean): void {
+  const width = box.maxX - box.minX;
+  pen.doc.lineWidth(THIN_LINE).strokeColor(INK).rect(box.minX, box.minY, width, box.maxY - box.minY).stroke(); // prettier-ignore
+  cautionLines(pen, paper, first, width).forEach((line, i) =>
+    pen.draw(
+      line,
+      box.minX + PAD,
+      box.minY + (tight ? 0.6 * MM : PAD) + i * leading(CAUTION_SIZE),
+      CAUTION_SIZE,
+    ),
   );
 }
 
@@ -48,7 +92,7 @@ interface Field {
   readonly code?: boolean;
 }
 
-function drawTitleBlock(pen: Pen, paper: Paper, page: number, pages: number): void {
+function drawTitleBlock(pen: Pen, paper: Paper, page: PageNumber): void {
   const t = paper.titleBlock;
   const title = t.supplementaryTitle ? `${t.title}, ${t.supplementaryTitle}` : t.title;
   const rows: readonly (readonly Field[])[] = [
@@ -57,7 +101,7 @@ function drawTitleBlock(pen: Pen, paper: Paper, page: number, pages: number): vo
       { label: 'Technical reference', value: t.technicalReference ?? '', widthMm: 38 },
       { label: 'Created by', value: t.creator, widthMm: 38 },
       { label: 'Approved by', value: t.approvalPerson ?? '', widthMm: 38 },
-      { label: 'Decisions judged on', value: paper.date, widthMm: 28 },
+      { label: 'Judged as of', value: paper.date, widthMm: 28 },
     ],
     [
       { label: 'Legal owner', value: t.legalOwner, widthMm: 38 },
@@ -66,17 +110,19 @@ function drawTitleBlock(pen: Pen, paper: Paper, page: number, pages: number): vo
       { label: 'Identification number', value: t.identificationNumber, widthMm: 28, code: true },
     ],
     [
-      { label: 'Baseline (SHA-256 of the project)', value: paper.baseline, widthMm: 107, code: true },
+      { label: 'Baseline (SHA-256 of the project)', value: paper.baseline, widthMm: 100, code: true },
       { label: 'Revision', value: paper.revision, widthMm: 25 },
       { label: 'Date of issue', value: t.dateOfIssue ?? '', widthMm: 20 },
-      { label: 'Language', value: t.language ?? '', widthMm: 13 },
-      { label: 'Sheet', value: `${page + 1}/${pages}`, widthMm: 15 },
+      { label: 'Language', value: t.language ?? '', widthMm: 11 },
+      { label: 'Format', value: page.sheet.size, widthMm: 10 },
+      { label: 'Sheet', value: `${page.index + 1}/${page.of}`, widthMm: 14 },
     ],
   ];
-  let y = FRAME.bottom - BLOCK_HEIGHT;
+  const box = points(titleBlockBox(frameOfSheet(page.sheet)));
+  let y = box.minY;
   rows.forEach((fields, i) => {
     const height = (ROWS_MM[i] as number) * MM;
-    let x: number = FRAME.left;
+    let x = box.minX;
     for (const field of fields) {
       drawField(pen, field, x, y, height);
       x += field.widthMm * MM;
