@@ -7,6 +7,7 @@ import { connectorFitLock } from './connector-fit-lock';
 import { connectorPlace } from './connector-place';
 import { connectorRemoveAccessory } from './connector-remove-accessory';
 import { connectorSetPart } from './connector-set-part';
+import { connectorTurn } from './connector-turn';
 import { contactFit } from './contact-fit';
 import { contactSet } from './contact-set';
 import { contactShare } from './contact-share';
@@ -16,8 +17,12 @@ import { decisionAdd } from './decision-add';
 import { decisionAddSeveral } from './decision-add-several';
 import { decisionClose } from './decision-close';
 import { decisionUse } from './decision-use';
+import { dimensionAdd } from './dimension-add';
+import { dimensionEdit } from './dimension-edit';
 import { equipmentAdd } from './equipment-add';
 import { equipmentEdit } from './equipment-edit';
+import { fixingAdd } from './fixing-add';
+import { fixingEdit } from './fixing-edit';
 import { fuseAdd } from './fuse-add';
 import { groupAdd } from './group-add';
 import { groupEdit } from './group-edit';
@@ -48,11 +53,14 @@ import { signalEdit } from './signal-edit';
 import { spliceAdd } from './splice-add';
 import { spliceEdit } from './splice-edit';
 import { tieAdd } from './tie-add';
+import { tieEdit } from './tie-edit';
 import { wireAdd } from './wire-add';
 import { wireEdit } from './wire-edit';
 import { wireMoveEnd } from './wire-move-end';
+import { wirePinPath } from './wire-pin-path';
 import { wireSetPart } from './wire-set-part';
 import { wireSetStripLength } from './wire-set-strip-length';
+import { wireUnpinPath } from './wire-unpin-path';
 
 /** Everything a user can do to a project. */
 export const COMMANDS = [
@@ -65,6 +73,7 @@ export const COMMANDS = [
   connectorPlace,
   connectorRemoveAccessory,
   connectorSetPart,
+  connectorTurn,
   contactFit,
   contactSet,
   contactShare,
@@ -74,8 +83,12 @@ export const COMMANDS = [
   decisionAddSeveral,
   decisionClose,
   decisionUse,
+  dimensionAdd,
+  dimensionEdit,
   equipmentAdd,
   equipmentEdit,
+  fixingAdd,
+  fixingEdit,
   fuseAdd,
   groupAdd,
   groupEdit,
@@ -106,9 +119,12 @@ export const COMMANDS = [
   spliceAdd,
   spliceEdit,
   tieAdd,
+  tieEdit,
   wireAdd,
   wireEdit,
   wireMoveEnd,
+  wirePinPath,
   wireSetPart,
   wireSetStripLength,
+  wireUnpinPath,
 ] as const;

@@ -7,7 +7,10 @@ export const projectEdit = command({
   id: 'project.edit',
   label: 'Edit project',
   args: z.strictObject({
-    change: Project.pick({ notes: true, regulated: true, buildQuantities: true }).partial(),
+    change: z.strictObject({
+      ...Project.pick({ notes: true, regulated: true, buildQuantities: true }).partial().shape,
+      labelMethod: Project.shape.labelMethod.nullable(),
+    }),
   }),
   refuse: () => null,
   run(draft, { change }) {

@@ -17,6 +17,8 @@ export const segmentEdit = command({
       plusMm: s.plusMm.nullable(),
       minusMm: s.minusMm.nullable(),
       via: s.via.nullable(),
+      shape: s.shape.nullable(),
+      lengthLocked: s.lengthLocked.nullable(),
       bendRadiusMm: s.bendRadiusMm.nullable(),
       holeMm: s.holeMm.nullable(),
       wireStyles: s.wireStyles.nullable(),

@@ -14,6 +14,7 @@ export const LETTERS = {
   nodes: 'N',
   segments: 'S',
   coverings: 'CV',
+  fixings: 'FX',
   board: 'A',
   device: 'A',
   panel: 'U',

@@ -62,6 +62,18 @@ export const workbench = (): Project =>
       to: { segment: segment(t), atMm: 200 },
       layer: 1,
     });
+    const station = { segment: segment(t), atMm: 120 };
+    t.project.ties.push({ id: t.newId(), part: t.part('tie', 'TIE').id, station });
+    t.project.fixings.push({ id: t.newId(), designator: 'FX1', part: t.part('clamp', 'CLAMP').id, station });
+    t.project.dimensions.push({
+      id: t.newId(),
+      form: 'chain',
+      datums: [
+        { at: 'connector', connector: t.connector('X1').id },
+        { at: 'station', station },
+      ],
+      offsetMm: 20,
+    });
   });
 
 const segment = (t: TinyDraft): string => t.project.segments[0]!.id;
@@ -78,6 +90,8 @@ function extraParts(t: TinyDraft): Part[] {
     { kind: 'cavity-plug', ...record('PLUG') },
     { kind: 'splice', ...record('SPLICE') },
     { kind: 'tie', ...record('TIE') },
+    { kind: 'clamp', ...record('CLAMP') },
+    { kind: 'grommet', ...record('GROMMET') },
     { kind: 'label', ...record('LABEL') },
     { kind: 'fuse', ratedA: 2, ...record('FUSE') },
     {
@@ -100,7 +114,7 @@ export function goodCalls(p: Project): readonly Call[] {
   const board = p.equipment[0]!.id;
   return [
     { id: 'project.edit-title-block', args: { change: { title: 'Other' } } },
-    { id: 'project.edit', args: { change: { notes: ['A note'], regulated: true, buildQuantities: [1, 10] } } },
+    { id: 'project.edit', args: { change: { notes: ['A note'], regulated: true, buildQuantities: [1, 10], labelMethod: 'both-ends' } } },
     {
       id: 'project.set-limit',
       args: { limit: { id: 'tail-protrusion-min', value: 0.8, unit: 'mm', source: 'typed', verified: true } },
@@ -188,6 +202,23 @@ export function goodCalls(p: Project): readonly Call[] {
     },
     { id: 'covering.edit', args: { id: p.coverings[0]!.id, change: { layer: 2 } } },
     { id: 'tie.add', args: { part: part('tie', 'TIE'), station: { segment: s1, atMm: 30 } } },
+    { id: 'tie.edit', args: { id: p.ties[0]!.id, change: { station: { segment: s1, atMm: 40 } } } },
+    {
+      id: 'fixing.add',
+      args: { part: part('grommet', 'GROMMET'), station: { segment: s1, atMm: 200 } },
+    },
+    {
+      id: 'fixing.edit',
+      args: { id: p.fixings[0]!.id, change: { station: { segment: s1, atMm: 150 }, designator: null } },
+    },
+    {
+      id: 'dimension.add',
+      args: { form: 'baseline', datums: [{ at: 'node', node: n1 }, { at: 'station', station: { segment: s1, atMm: 90 } }], offsetMm: -30, plusMm: 5 },
+    },
+    { id: 'dimension.edit', args: { id: p.dimensions[0]!.id, change: { form: 'baseline', offsetMm: 40, minusMm: null } } },
+    { id: 'connector.turn', args: { ids: [connector('X1')], byDeg: 45 } },
+    { id: 'wire.pin-path', args: { wires: [wire('W1').id], path: [s1] } },
+    { id: 'wire.unpin-path', args: { wires: [wire('W1').id] } },
     { id: 'label.add', args: { text: 'W1', on: { at: 'wire-end', wire: wire('W1').id, end: 0 }, part: part('label', 'LABEL') } },
     { id: 'label.edit', args: { id: p.labels[0]!.id, change: { text: 'X1 lamp' } } },
     { id: 'fuse.add', args: { wire: wire('W1').id, part: part('fuse', 'FUSE'), ratedA: 2 } },
@@ -213,6 +244,10 @@ export function goodCalls(p: Project): readonly Call[] {
 
 /** Changes the workbench so that a call is possible which would be refused on it as it is. */
 export const PREPARED: Partial<Record<CommandId, (p: Project) => Project>> = {
+  'wire.unpin-path': (p) => ({
+    ...p,
+    wires: p.wires.map((w) => ({ ...w, path: p.segments.map((s) => s.id) })),
+  }),
   'mate.add': (p) => ({ ...p, mates: p.mates.slice(1) }),
   'group.add': (p) => ({ ...p, groups: [] }),
   'contact.share': (p) => ({
