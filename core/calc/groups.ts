@@ -35,6 +35,7 @@ export const CALC_GROUPS = [
     title: 'Board and panel',
     ids: ['tail-protrusion', 'lead-hole', 'peg-fit', 'pitch-error', 'latched-thickness', 'reflow-peak'],
   },
+  { title: 'Purchase', ids: ['purchase-quantity'] },
 ] as const satisfies readonly { readonly title: string; readonly ids: readonly string[] }[];
 
 export const calcGroupOf = (id: string): string =>

@@ -25,6 +25,7 @@ import { lengthTolerance } from './length-tolerance';
 import { pegFit } from './peg-fit';
 import { pitchError } from './pitch-error';
 import { pullForce } from './pull-force';
+import { purchaseQuantity } from './purchase-quantity';
 import { reflowPeak } from './reflow-peak';
 import { samplingPlan } from './sampling-plan';
 import { serviceLoop } from './service-loop';
@@ -84,6 +85,8 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   pitchError,
   latchedThickness,
   reflowPeak,
+  // Purchase.
+  purchaseQuantity,
 ];
 
 /** The calculation of that id. */

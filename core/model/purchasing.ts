@@ -45,7 +45,7 @@ export const Purchasing = z.strictObject({
     .regex(/^[A-Z]{3}$/)
     .optional(),
   scrap: ScrapShares.optional(),
-  /** Contacts that are fed through until the tool is set, each time that a contact is put into a tool. */
+  /** Contacts that are fed through until the tool is set, for each contact and wire that are crimped together. */
   setUpPieces: z.int().nonnegative().optional(),
   /** Crimps that are pulled apart or cut through, for each contact and wire that are crimped together. */
   samplesPerCrimp: z.int().nonnegative().optional(),
