@@ -68,13 +68,13 @@ function fieldChanges(before: unknown, after: unknown, path = ''): FieldChange[]
       fieldChanges(before[key], after[key], path ? `${path}.${key}` : key),
     );
   if (Array.isArray(before) && Array.isArray(after)) {
-    const keyed = keysOf(before) && keysOf(after);
+    const keyed = entriesByKey(before) && entriesByKey(after);
     if (!keyed)
       return Array.from({ length: Math.max(before.length, after.length) }).flatMap((_, i) =>
         fieldChanges(before[i], after[i], `${path}[${i}]`),
       );
-    const old = keysOf(before) as Map<string, unknown>;
-    const fresh = keysOf(after) as Map<string, unknown>;
+    const old = entriesByKey(before) as Map<string, unknown>;
+    const fresh = entriesByKey(after) as Map<string, unknown>;
     return [...new Set([...old.keys(), ...fresh.keys()])].flatMap((key) =>
       fieldChanges(old.get(key), fresh.get(key), `${path}[${key}]`),
     );
@@ -83,7 +83,7 @@ function fieldChanges(before: unknown, after: unknown, path = ''): FieldChange[]
 }
 
 /** Entries of a list by what names them: a cavity state its cavity, a limit its id. */
-function keysOf(list: readonly unknown[]): Map<string, unknown> | null {
+export function entriesByKey(list: readonly unknown[]): Map<string, unknown> | null {
   const out = new Map<string, unknown>();
   for (const item of list) {
     const key = isObject(item) ? (item['id'] ?? item['cavity']) : undefined;

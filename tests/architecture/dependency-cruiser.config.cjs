@@ -62,6 +62,7 @@ module.exports = {
     allowedInCore('decisions', ['base', 'model', 'catalogue', 'derive', 'calc', 'rules']),
     allowedInCore('exports', ['base', 'model', 'catalogue', 'derive', 'calc', 'rules', 'decisions']),
     allowedInCore('import', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
+    allowedInCore('merge', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
     allowedInCore('tools', ['base', 'model', 'catalogue', 'derive', 'calc', 'commands']),
     allowedInCore('bridge', ['base', 'model', 'catalogue', 'exports']),
     {
