@@ -1,19 +1,34 @@
-import { memoByIdentity } from './memo-by-identity';
+import { PlacedMap } from './placed-map';
 
 type WithId = { readonly id: string };
+type Index = PlacedMap<WithId>;
 
-const indexOf = memoByIdentity((list: readonly WithId[]): ReadonlyMap<string, WithId> => {
-  const map = new Map<string, WithId>();
-  for (const item of list) map.set(item.id, item);
-  return map;
-});
+const indexes = new WeakMap<readonly WithId[], Index>();
 
 /** The objects of a collection by id. The index is built once per array and shared by all who ask. */
-export function byId<T extends WithId>(list: readonly T[]): ReadonlyMap<string, T> {
-  return indexOf(list) as ReadonlyMap<string, T>;
+export function byId<T extends WithId>(list: readonly T[]): PlacedMap<T> {
+  let index = indexes.get(list);
+  if (!index) {
+    const places = new Map<string, number>();
+    for (let i = 0; i < list.length; i++) places.set((list[i] as T).id, i);
+    indexes.set(list, (index = new PlacedMap(list, places, list)));
+  }
+  return index as PlacedMap<T>;
 }
 
-/** Place of each id in its array, built once per array. */
-export const positionsOf = memoByIdentity(
-  (list: readonly WithId[]): ReadonlyMap<string, number> => new Map(list.map((item, i) => [item.id, i])),
-);
+/**
+ * Lets a list share the index of the one that it came from, where objects were only replaced, or put on or taken off at the
+ * end. Otherwise it gets its own when asked.
+ */
+export function followIndex(before: readonly WithId[], after: readonly WithId[]): void {
+  const index = indexes.get(before);
+  if (!index || indexes.has(after)) return;
+  const both = Math.min(before.length, after.length);
+  for (let i = 0; i < both; i++) {
+    const a = before[i] as WithId;
+    const b = after[i] as WithId;
+    if (a !== b && a.id !== b.id) return;
+  }
+  const followed = index.extended(after);
+  if (followed) indexes.set(after, followed);
+}

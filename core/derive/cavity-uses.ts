@@ -1,6 +1,7 @@
-import { listDifference } from '../base/list-difference';
+import type { ListDifference } from '../base/list-difference';
+import type { PlacedMap } from '../base/placed-map';
 import { reuse, reuseList } from '../base/same-fields';
-import type { Contact, Mate } from '../model/connector';
+import type { Connector, Contact, Mate } from '../model/connector';
 import type { Signal } from '../model/electrical';
 import { partOfKind, type Part } from '../model/parts/part';
 import { cavityLayoutOf } from './cavity-layout';
@@ -12,45 +13,76 @@ export interface CavityLookups {
   readonly signals: ReadonlyMap<string, Signal>;
 }
 
-/** Wire ends by connector id, in wire order. */
-export function endsByConnector(wires: readonly ResolvedWire[]): ReadonlyMap<string, readonly EndInCavity[]> {
-  const out = new Map<string, EndInCavity[]>();
-  for (const wire of wires) {
+/** Wire ends beside the connectors of a project, each list in wire order. */
+export interface EndTable {
+  readonly connectors: PlacedMap<Connector>;
+  readonly ends: readonly (readonly EndInCavity[])[];
+  /** Whether an end names a connector that is not there. */
+  readonly isDangling: boolean;
+}
+
+const NO_ENDS: readonly EndInCavity[] = [];
+
+export const endsAt = (table: EndTable, connector: string): readonly EndInCavity[] =>
+  table.ends[table.connectors.placeOf(connector) ?? -1] ?? NO_ENDS;
+
+export function endTable(connectors: PlacedMap<Connector>, wires: Iterable<ResolvedWire>): EndTable {
+  const ends: EndInCavity[][] = [];
+  for (let i = 0; i < connectors.size; i++) ends.push([]);
+  let isDangling = false;
+  for (const wire of wires)
     for (const index of [0, 1] as const) {
       const end = index === 0 ? wire.from : wire.to;
       if (end.end.at !== 'cavity') continue;
-      const list = out.get(end.end.connector);
-      const entry = { wire, index, end };
-      if (list) list.push(entry);
-      else out.set(end.end.connector, [entry]);
+      const list = ends[connectors.placeOf(end.end.connector) ?? -1];
+      if (list) list.push({ wire, index, end });
+      else isDangling = true;
     }
-  }
-  return out;
+  return { connectors, ends, isDangling };
 }
 
-/** The same from that of a moment before: only connectors at which a changed wire ends get a new list. */
-export function patchEnds(
-  previous: ReadonlyMap<string, readonly EndInCavity[]>,
-  before: readonly ResolvedWire[],
-  after: readonly ResolvedWire[],
-): ReadonlyMap<string, readonly EndInCavity[]> {
-  if (before === after) return previous;
-  const { gone, fresh } = listDifference(before, after);
-  if (gone.length + fresh.length > after.length / 4) return endsByConnector(after);
-  const touched = new Set<string>();
-  for (const w of [...gone, ...fresh])
-    for (const { end } of [w.from, w.to]) if (end.at === 'cavity') touched.add(end.connector);
-  const out = new Map(previous);
-  const mine = new Set(fresh);
+/**
+ * The same from that of a moment before: only connectors at which a changed wire ends get a new list. `places` tells the order
+ * of the wires.
+ */
+export function patchedEnds(
+  before: EndTable,
+  connectors: PlacedMap<Connector>,
+  wires: PlacedMap<ResolvedWire>,
+  { gone, fresh }: ListDifference<ResolvedWire>,
+): EndTable {
+  const samePlaces = before.connectors === connectors || before.connectors.hasPlacesOf(connectors);
+  if (!samePlaces || before.isDangling || gone.length + fresh.length > wires.size / 4)
+    return endTable(connectors, wires.values());
+  const ends = before.ends.slice(0, connectors.size);
+  while (ends.length < connectors.size) ends.push(NO_ENDS);
+  const touched = new Set<number>();
+  let isDangling = false;
+  for (const list of [gone, fresh])
+    for (const w of list)
+      for (const { end } of [w.from, w.to]) {
+        if (end.at !== 'cavity') continue;
+        const at = connectors.placeOf(end.connector);
+        if (at !== undefined) touched.add(at);
+        else if (list === fresh) isDangling = true;
+      }
   const left = new Set(gone);
-  for (const id of touched) {
-    for (const e of previous.get(id) ?? []) if (!left.has(e.wire)) mine.add(e.wire);
-    out.delete(id);
+  const came = new Map<number, EndInCavity[]>();
+  for (const wire of fresh)
+    for (const index of [0, 1] as const) {
+      const end = index === 0 ? wire.from : wire.to;
+      const at = end.end.at === 'cavity' ? connectors.placeOf(end.end.connector) : undefined;
+      if (at === undefined) continue;
+      const list = came.get(at);
+      if (list) list.push({ wire, index, end });
+      else came.set(at, [{ wire, index, end }]);
+    }
+  const placeOf = (e: EndInCavity): number => 2 * (wires.placeOf(e.wire.wire.id) ?? 0) + e.index;
+  for (const at of touched) {
+    const stay = (ends[at] ?? NO_ENDS).filter((e) => !left.has(e.wire));
+    ends[at] = [...stay, ...(came.get(at) ?? NO_ENDS)].sort((a, b) => placeOf(a) - placeOf(b));
   }
-  // Through the whole list once, so that each connector has its ends in the order of the wires.
-  for (const [id, ends] of endsByConnector(after.filter((w) => mine.has(w))))
-    if (touched.has(id)) out.set(id, ends);
-  return out;
+  return { connectors, ends, isDangling };
 }
 
 /** One connector with all its cavities; the very `previous` object when nothing of it changed. */

@@ -1,31 +1,24 @@
-import { byId } from '../base/by-id';
-import { reuse, reuseList } from '../base/same-fields';
-import type { Mate } from '../model/connector';
-import type { Project } from '../model/project';
-import type { Wire } from '../model/wire';
-import { connectorUseOf, endsByConnector, patchEnds } from './cavity-uses';
-import { changedIds } from './changed-ids';
-import type {
-  ConnectorUse,
-  EndInCavity,
-  Harness,
-  ResolvedConnector,
-  ResolvedMate,
-  ResolvedWire,
-} from './harness';
-import { mateMapOf } from './mate-map';
+import { byId, followIndex } from '../base/by-id';
+import { listDifference, type ListDifference } from '../base/list-difference';
+import { reuseList } from '../base/same-fields';
+import type { Connector } from '../model/connector';
+import { COLLECTIONS, type Project } from '../model/project';
+import { connectorUseOf, endsAt, endTable, patchedEnds, type EndTable } from './cavity-uses';
+import { changedNames, isNone, type ChangedNames } from './changed-ids';
+import type { ConnectorUse, EndInCavity, Harness, ResolvedConnector } from './harness';
+import { followLineage } from './lineage';
+import { matesByConnector, matesById, resolveMates } from './resolve-mates';
 import { netTable, type NetTable } from './net-table';
+import { resolveWires } from './resolve-changed-wires';
 import { resolveConnectors } from './resolve-connectors';
-import { resolveWire, wireLookups } from './resolve-wires';
-import { isTwisted } from './twist';
 import { createRouter } from './route';
-import { lazySupplies, type LazySupplies } from './supply-table';
 import { segmentTables, type SegmentTables } from './segment-uses';
+import { lazySupplies, type LazySupplies } from './supply-table';
 
 /** Inner tables that the next derivation starts from; not for readers of the harness. */
 interface Carried {
-  readonly resolved: ReadonlyMap<string, ResolvedConnector>;
-  readonly ends: ReadonlyMap<string, readonly EndInCavity[]>;
+  readonly resolved: readonly ResolvedConnector[];
+  readonly ends: EndTable;
   readonly nets: NetTable;
   readonly segments: SegmentTables;
   readonly supplies: LazySupplies;
@@ -33,41 +26,72 @@ interface Carried {
 
 const carried = new WeakMap<Harness, Carried>();
 
+/** The state before, and what of the collections that others name changed since. */
+interface Before {
+  readonly harness: Harness;
+  readonly tables: Carried;
+  readonly names: ChangedNames;
+}
+
 /**
  * Resolves a project. Given the harness of the state before, it does again only what an edit touched: objects that
  * stay the same keep their identity. The result never depends on `previous`, only its cost does.
  */
 export function deriveHarness(project: Project, previous?: Harness): Harness {
   if (previous?.project === project) return previous;
-  const before = previous?.project;
-  const old = previous && carried.get(previous);
+  const before = previous && follow(previous, project);
+  const was = before?.harness;
+  const old = before?.tables;
   const parts = byId(project.parts);
 
-  const sameConnectors =
-    before !== undefined &&
-    before.connectors === project.connectors &&
-    before.parts === project.parts &&
-    before.equipment === project.equipment;
-  const resolved =
-    old && sameConnectors ? old.resolved : resolveConnectors(project, parts, old?.resolved ?? new Map());
+  const resolved = resolveConnectors(
+    project,
+    before && { project: before.harness.project, resolved: before.tables.resolved },
+  );
+  const resolvedById = byId(project.connectors).beside(resolved);
   const router =
-    previous && before?.nodes === project.nodes && before.segments === project.segments
-      ? previous.router
+    was?.project.nodes === project.nodes && was.project.segments === project.segments
+      ? was.router
       : createRouter(project.nodes, project.segments);
 
-  const moved = old ? changedConnectors(old.resolved, resolved) : null;
-  const wires = resolveWires(project, previous, resolved, router, moved);
-  const ends = old && previous ? patchEnds(old.ends, previous.wires, wires) : endsByConnector(wires);
-  const connectors = useConnectors(project, previous, resolved, ends, old);
-  const connectorById =
-    previous && connectors === previous.connectors
-      ? previous.connectorById
-      : new Map(connectors.map((c) => [c.resolved.connector.id, c]));
-  const mates = resolveMates(project, previous, connectorById);
-  const netList = netTable({ wires, connectors, mates }, old?.nets);
-  const nets = netList.list;
-  const segments = segmentTables({ project, parts, connectors: resolved, wires, router }, old?.segments);
-  const supplies = lazySupplies({ project, nets, connectors, connectorById, mates }, old?.supplies);
+  const wires = resolveWires(
+    project,
+    resolvedById,
+    router,
+    before && {
+      ...before,
+      ends: before.tables.ends,
+      connectors: idsOf(listDifference(before.tables.resolved, resolved)),
+    },
+  );
+  const wireById = byId(project.wires).beside(wires);
+  const changedWires = was && listDifference(was.wires, wires);
+  const ends =
+    old && changedWires
+      ? patchedEnds(old.ends, byId(project.connectors), wireById, changedWires)
+      : endTable(byId(project.connectors), wires);
+  const connectors = useConnectors(project, resolved, ends, before);
+  const connectorById = byId(project.connectors).beside(connectors);
+  const changedConnectors = was && listDifference(was.connectors, connectors);
+  const mates = resolveMates(project, connectorById, was, changedConnectors);
+  const mateById =
+    was && mates === was.mates && project.mates === was.project.mates
+      ? was.mateById
+      : matesById(project.mates, mates);
+  const nets = netTable(
+    { wires, wireById, connectors, connectorById, mates, mateById },
+    old && changedWires && changedConnectors
+      ? { table: old.nets, wires: changedWires, connectors: changedConnectors }
+      : undefined,
+  );
+  const segments = segmentTables(
+    { project, parts, connectors: resolved, wires, wireById, router },
+    old?.segments,
+  );
+  const supplies = lazySupplies(
+    { project, nets: nets.list, connectors, connectorById, mates, mateById },
+    old?.supplies,
+  );
 
   const harness: Harness = {
     project,
@@ -75,151 +99,82 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
     connectors,
     connectorById,
     wires,
-    wireById:
-      previous && wires === previous.wires ? previous.wireById : new Map(wires.map((w) => [w.wire.id, w])),
+    wireById,
     mates,
-    nets,
+    mateById,
+    nets: nets.list,
     segments: segments.list,
     get supplies() {
       return supplies.get();
     },
     router,
   };
-  carried.set(harness, { resolved, ends, nets: netList, segments, supplies });
+  carried.set(harness, { resolved, ends, nets, segments, supplies });
   return harness;
 }
 
-/** Collections that a resolved wire reads besides the wires themselves. */
-const WIRE_INPUTS = [
-  'parts',
-  'contacts',
-  'signals',
-  'splices',
-  'cables',
-  'groups',
-  'nodes',
-  'segments',
-] as const;
-
-function resolveWires(
-  project: Project,
-  previous: Harness | undefined,
-  connectors: ReadonlyMap<string, ResolvedConnector>,
-  router: Harness['router'],
-  moved: ReadonlySet<string> | null,
-): readonly ResolvedWire[] {
-  const before = previous?.project;
-  const look = wireLookups(project, byId(project.parts), connectors, router);
-  const changed = before && changedIds(before.wires, project.wires);
-  const sameInputs = moved && before && WIRE_INPUTS.every((c) => onlyAdded(before[c], project[c]));
-  const out: ResolvedWire[] = [];
-  for (const [i, wire] of project.wires.entries()) {
-    const guess = previous?.wires[i];
-    const was = guess?.wire.id === wire.id ? guess : previous?.wireById.get(wire.id);
-    const group = look.groupOfWire.get(wire.id);
-    // The take-up of a twisted wire hangs on the diameters of those it is twisted with.
-    const twinChanged = isTwisted(group) && group.wires.some((id) => changed?.has(id));
-    const untouched =
-      was &&
-      sameInputs &&
-      !changed?.has(wire.id) &&
-      !twinChanged &&
-      was.group === group &&
-      (moved.size === 0 || !endsAt(wire, moved));
-    out.push(untouched ? was : resolveWire(wire, look, was));
-  }
-  return reuseList(previous?.wires, out);
+/** Lets everything that is kept beside the collections of a project go on to the next one. */
+function follow(harness: Harness, project: Project): Before | undefined {
+  const tables = carried.get(harness);
+  if (!tables) return undefined;
+  followLineage(harness.project, project);
+  for (const collection of COLLECTIONS) followIndex(harness.project[collection], project[collection]);
+  return { harness, tables, names: changedNames(harness.project, project) };
 }
 
-/** Ids of connectors that resolve to another object than before, or no longer at all. */
-function changedConnectors(
-  before: ReadonlyMap<string, ResolvedConnector>,
-  after: ReadonlyMap<string, ResolvedConnector>,
-): ReadonlySet<string> {
+function idsOf({ gone, fresh }: ListDifference<ResolvedConnector>): ReadonlySet<string> {
   const out = new Set<string>();
-  if (before === after) return out;
-  for (const [id, c] of after) if (before.get(id) !== c) out.add(id);
-  for (const id of before.keys()) if (!after.has(id)) out.add(id);
+  for (const c of gone) out.add(c.connector.id);
+  for (const c of fresh) out.add(c.connector.id);
   return out;
-}
-
-const endsAt = (wire: Wire, connectors: ReadonlySet<string>): boolean =>
-  wire.ends.some((e) => e.at === 'cavity' && connectors.has(e.connector));
-
-/** True when every object that was there still is, the very same; a new one at the end is named by no old wire. */
-function onlyAdded(before: readonly unknown[], after: readonly unknown[]): boolean {
-  if (before === after) return true;
-  if (after.length < before.length) return false;
-  for (let i = 0; i < before.length; i++) if (before[i] !== after[i]) return false;
-  return true;
 }
 
 function useConnectors(
   project: Project,
-  previous: Harness | undefined,
-  resolved: ReadonlyMap<string, ResolvedConnector>,
-  ends: ReadonlyMap<string, readonly EndInCavity[]>,
-  old: Carried | undefined,
+  resolved: readonly ResolvedConnector[],
+  ends: EndTable,
+  before: Before | undefined,
 ): readonly ConnectorUse[] {
-  const before = previous?.project;
-  const matesOf = new Map<string, Mate[]>();
-  for (const m of project.mates)
-    for (const id of new Set([m.a, m.b])) {
-      const list = matesOf.get(id);
-      if (list) list.push(m);
-      else matesOf.set(id, [m]);
-    }
+  const was = before?.harness;
+  const matesOf = matesByConnector(project.mates);
   const look = {
     parts: byId(project.parts),
     contacts: byId(project.contacts),
     signals: byId(project.signals),
   };
-  const sameLookups =
-    before?.parts === project.parts &&
-    before.contacts === project.contacts &&
-    before.signals === project.signals;
-  const list = project.connectors.map((connector) => {
-    const self = resolved.get(connector.id)!;
-    const mine = ends.get(connector.id) ?? NO_ENDS;
-    const mates = matesOf.get(connector.id) ?? NO_MATES;
-    const was = previous?.connectorById.get(connector.id);
+  const sameMates = was?.project.mates === project.mates;
+  const sameNames = before !== undefined && isNone(before.names);
+  const out: ConnectorUse[] = [];
+  for (let i = 0; i < resolved.length; i++) {
+    const self = resolved[i]!;
+    const { id } = self.connector;
+    const guess = was?.connectors[i];
+    const use = guess?.resolved.connector.id === id ? guess : was?.connectorById.get(id);
+    const mine = ends.ends[i]!;
+    const mates = sameMates && use ? use.mates : (matesOf.get(id) ?? NO_MATES);
     const untouched =
-      was &&
-      sameLookups &&
-      was.resolved === self &&
-      sameEnds(old?.ends.get(connector.id) ?? NO_ENDS, mine) &&
-      sameList(was.mates, mates);
-    return untouched ? was : connectorUseOf(self, mine, mates, look, was);
-  });
-  return reuseList(previous?.connectors, list);
+      before !== undefined &&
+      use?.resolved === self &&
+      (mates === use.mates || sameList(use.mates, mates)) &&
+      sameEnds(use === guess ? before.tables.ends.ends[i]! : endsAt(before.tables.ends, id), mine) &&
+      (sameNames || !doesName(self.connector, before.names));
+    out.push(untouched ? use : connectorUseOf(self, mine, mates, look, use));
+  }
+  return reuseList(was?.connectors, out);
 }
 
-const NO_ENDS: readonly EndInCavity[] = [];
-const NO_MATES: readonly Mate[] = [];
+const doesName = (connector: Connector, names: ChangedNames): boolean =>
+  connector.cavities.some(
+    (c) =>
+      (c.signal !== undefined && names.signals.has(c.signal)) ||
+      (c.contact !== undefined && names.contacts.has(c.contact)) ||
+      (c.plug !== undefined && names.parts.has(c.plug)),
+  );
+
+const NO_MATES: ConnectorUse['mates'] = [];
 
 const sameList = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 
 const sameEnds = (a: readonly EndInCavity[], b: readonly EndInCavity[]): boolean =>
   a === b || (a.length === b.length && a.every((x, i) => x.wire === b[i]!.wire && x.index === b[i]!.index));
-
-function resolveMates(
-  project: Project,
-  previous: Harness | undefined,
-  connectors: ReadonlyMap<string, ConnectorUse>,
-): readonly ResolvedMate[] {
-  const was = new Map(previous?.mates.map((m) => [m.mate.id, m]));
-  const list = project.mates.flatMap((mate) => {
-    const a = connectors.get(mate.a);
-    const b = connectors.get(mate.b);
-    if (!a || !b) return [];
-    const old = was.get(mate.id);
-    const sameMap =
-      old?.mate === mate &&
-      old.a.resolved.part === a.resolved.part &&
-      old.b.resolved.part === b.resolved.part;
-    const map = sameMap ? old.map : mateMapOf(mate, a.resolved.part, b.resolved.part);
-    return [reuse<ResolvedMate>(old, { mate, a, b, map })];
-  });
-  return reuseList(previous?.mates, list);
-}

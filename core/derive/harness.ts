@@ -171,6 +171,7 @@ export interface Harness {
   readonly wires: readonly ResolvedWire[];
   readonly wireById: ReadonlyMap<string, ResolvedWire>;
   readonly mates: readonly ResolvedMate[];
+  readonly mateById: ReadonlyMap<string, ResolvedMate>;
   readonly nets: readonly Net[];
   readonly segments: readonly SegmentUse[];
   /** Worked out when first asked for. */

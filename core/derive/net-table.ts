@@ -1,9 +1,17 @@
-import { listDifference } from '../base/list-difference';
+import { exchangeSorted } from '../base/exchange-sorted';
+import { listDifference, type ListDifference } from '../base/list-difference';
+import type { PlacedMap } from '../base/placed-map';
 import { reuseList } from '../base/same-fields';
-import { compareText } from '../base/stable-order';
 import type { CavityUse, ConnectorUse, Net, ResolvedMate, ResolvedWire } from './harness';
 import { endKeys, pointKey } from './net-keys';
 import { joinNets, netsOf, type NetInputs, type NetPool } from './nets';
+
+/** What nets are made from, with the places of wires and connectors. */
+interface PlacedInputs extends NetInputs {
+  readonly wireById: PlacedMap<ResolvedWire>;
+  readonly connectorById: PlacedMap<ConnectorUse>;
+  readonly mateById: ReadonlyMap<string, ResolvedMate>;
+}
 
 /** The nets of a harness, with what they were made from, so that the next ones start from them. */
 export interface NetTable {
@@ -11,18 +19,26 @@ export interface NetTable {
   readonly list: readonly Net[];
 }
 
+/** The table of the state before, and what changed since. */
+interface NetsBefore {
+  readonly table: NetTable;
+  readonly wires: ListDifference<ResolvedWire>;
+  readonly connectors: ListDifference<ConnectorUse>;
+}
+
 type Index = Map<string, Net>;
 
 /**
- * The net at each point and wire end of a table. Handed on from table to table and changed on the way, so that an edit
- * costs what it touches; a table that was passed over twice has none any more and is worked out from the whole.
+ * The net at each point and wire end of a list of nets. Handed on from list to list and changed on the way, so that an edit
+ * costs what it touches; a list that was passed over has none any more and is worked out from the whole.
  */
-const indexes = new WeakMap<NetTable, Index>();
+const indexes = new WeakMap<readonly Net[], Index>();
 
 /** From this share of changed objects on, working out the whole is cheaper. */
 const PATCH_SHARE = 0.2;
 
-export function netTable(inputs: NetInputs, previous?: NetTable): NetTable {
+export function netTable(inputs: PlacedInputs, before?: NetsBefore): NetTable {
+  const previous = before?.table;
   if (
     previous &&
     previous.inputs.wires === inputs.wires &&
@@ -30,39 +46,46 @@ export function netTable(inputs: NetInputs, previous?: NetTable): NetTable {
     previous.inputs.mates === inputs.mates
   )
     return previous;
-  const index = previous && indexes.get(previous);
-  const list = previous && index ? patch(inputs, previous, index) : null;
-  if (previous && index && list) {
-    const table = { inputs, list };
-    indexes.delete(previous);
-    indexes.set(table, index);
-    return table;
+  const patched = before ? patch(inputs, before) : null;
+  if (patched) return { inputs, list: patched };
+  return { inputs, list: reuseList(previous?.list, netsOf(inputs, previous?.list ?? [])) };
+}
+
+/** The net at a point, or at the end of a wire; see `net-keys`. */
+export const netAt = (nets: readonly Net[], key: string): Net | undefined => indexOf(nets).get(key);
+
+function indexOf(nets: readonly Net[]): Index {
+  let index = indexes.get(nets);
+  if (!index) {
+    index = new Map();
+    for (const net of nets) enter(index, net);
+    indexes.set(nets, index);
   }
-  const table = { inputs, list: reuseList(previous?.list, netsOf(inputs, previous?.list ?? [])) };
-  const made: Index = new Map();
-  for (const net of table.list) enter(made, net);
-  indexes.set(table, made);
-  return table;
+  return index;
 }
 
 function enter(index: Index, net: Net): void {
   for (const key of keysOf(net)) index.set(key, net);
 }
 
-function* keysOf(net: Net): Generator<string> {
-  for (const p of net.points) yield pointKey(p.connector.connector.id, p.cavity);
-  for (const w of net.wires) yield* endKeys(w);
+function keysOf(net: Net): readonly string[] {
+  const out: string[] = [];
+  for (const p of net.points) out.push(pointKey(p.connector.connector.id, p.cavity));
+  for (const w of net.wires) out.push(...endKeys(w));
+  return out;
 }
 
 /** Makes anew only the nets that the changed objects touch, before or after. Null when that is too much. */
-function patch(now: NetInputs, { inputs: before, list }: NetTable, index: Index): readonly Net[] | null {
-  const wires = listDifference(before.wires, now.wires);
-  const connectors = listDifference(before.connectors, now.connectors);
+function patch(
+  now: PlacedInputs,
+  { table: { inputs: before, list }, wires, connectors }: NetsBefore,
+): readonly Net[] | null {
   const mates = listDifference(before.mates, now.mates);
   const changes = wires.fresh.length + wires.gone.length + connectors.fresh.length + connectors.gone.length;
   if (changes > PATCH_SHARE * (now.wires.length + now.connectors.length)) return null;
 
-  const reach = createReach(now.mates, index);
+  const index = indexOf(list);
+  const reach = createReach(now, index);
   for (const w of [...wires.gone, ...wires.fresh]) for (const key of endKeys(w)) reach.add(key);
   const was = new Map(connectors.gone.map((c) => [c.resolved.connector.id, c]));
   for (const use of connectors.fresh) {
@@ -83,7 +106,10 @@ function patch(now: NetInputs, { inputs: before, list }: NetTable, index: Index)
   const made = joinNets(poolOf(now, reach, wires), reach.nets);
   for (const net of reach.nets) for (const key of keysOf(net)) index.delete(key);
   for (const net of made) enter(index, net);
-  return reuseList(list, merged(list, reach.nets, made));
+  const next = exchangeSorted(list, [...reach.nets].map((n) => n.key), made); // prettier-ignore
+  indexes.delete(list);
+  indexes.set(next, index);
+  return next;
 }
 
 /** A net sees of a connector which cavities it has, what they declare, and the connector itself. */
@@ -98,15 +124,11 @@ interface Reach {
   add(key: string): void;
 }
 
+const NO_MATES: ConnectorUse['mates'] = [];
+const NO_PAIRS: ResolvedMate['map']['pairs'] = [];
+
 /** Grows from points to their whole nets, and over mates to the cavities that face them. */
-function createReach(mates: readonly ResolvedMate[], index: Index): Reach {
-  const matesOf = new Map<string, ResolvedMate[]>();
-  for (const m of mates)
-    for (const id of [m.mate.a, m.mate.b]) {
-      const list = matesOf.get(id);
-      if (list) list.push(m);
-      else matesOf.set(id, [m]);
-    }
+function createReach({ connectorById, mateById }: PlacedInputs, index: Index): Reach {
   const keys = new Set<string>();
   const nets = new Set<Net>();
   const open: string[] = [];
@@ -119,10 +141,10 @@ function createReach(mates: readonly ResolvedMate[], index: Index): Reach {
     const colon = key.indexOf(':');
     if (colon < 0) return;
     const [connector, cavity] = [key.slice(0, colon), key.slice(colon + 1)];
-    for (const m of matesOf.get(connector) ?? [])
-      for (const p of m.map.pairs) {
-        if (m.mate.a === connector && p.a === cavity) push(pointKey(m.mate.b, p.b));
-        if (m.mate.b === connector && p.b === cavity) push(pointKey(m.mate.a, p.a));
+    for (const mate of connectorById.get(connector)?.mates ?? NO_MATES)
+      for (const p of mateById.get(mate.id)?.map.pairs ?? NO_PAIRS) {
+        if (mate.a === connector && p.a === cavity) push(pointKey(mate.b, p.b));
+        if (mate.b === connector && p.b === cavity) push(pointKey(mate.a, p.a));
       }
   };
   return {
@@ -143,9 +165,9 @@ function createReach(mates: readonly ResolvedMate[], index: Index): Reach {
 
 /** What lies within reach, in the order of the project. */
 function poolOf(
-  now: NetInputs,
+  { wireById, connectorById, mateById }: PlacedInputs,
   reach: Reach,
-  wires: { readonly gone: readonly ResolvedWire[]; readonly fresh: readonly ResolvedWire[] },
+  wires: ListDifference<ResolvedWire>,
 ): NetPool {
   const gone = new Set(wires.gone);
   const mine = new Set(wires.fresh);
@@ -155,31 +177,24 @@ function poolOf(
     const colon = key.indexOf(':');
     if (colon > 0) touched.add(key.slice(0, colon));
   }
+  const uses = [...touched].flatMap((id) => connectorById.get(id) ?? []);
   const cavities: (readonly [ConnectorUse, CavityUse])[] = [];
-  for (const use of now.connectors) {
-    const { id } = use.resolved.connector;
-    if (!touched.has(id)) continue;
-    for (const c of use.cavities) if (reach.keys.has(pointKey(id, c.cavity))) cavities.push([use, c]);
-  }
+  for (const use of inOrder(uses, (u) => connectorById.placeOf(u.resolved.connector.id)))
+    for (const c of use.cavities)
+      if (reach.keys.has(pointKey(use.resolved.connector.id, c.cavity))) cavities.push([use, c]);
   const joins: (readonly [string, string])[] = [];
-  for (const m of now.mates) {
-    if (!touched.has(m.mate.a) && !touched.has(m.mate.b)) continue;
-    for (const pair of m.map.pairs) {
-      const [a, b] = [pointKey(m.mate.a, pair.a), pointKey(m.mate.b, pair.b)];
+  for (const id of new Set(uses.flatMap((u) => u.mates.map((m) => m.id)))) {
+    const m = mateById.get(id);
+    for (const pair of m?.map.pairs ?? NO_PAIRS) {
+      const [a, b] = [pointKey(m!.mate.a, pair.a), pointKey(m!.mate.b, pair.b)];
       if (reach.keys.has(a) && reach.keys.has(b)) joins.push([a, b]);
     }
   }
-  return { wires: now.wires.filter((w) => mine.has(w)), cavities, joins };
+  return { wires: inOrder([...mine], (w) => wireById.placeOf(w.wire.id)), cavities, joins };
 }
 
-/** The list without the nets that were touched, with those that were made, in the order of the keys. */
-function merged(list: readonly Net[], touched: ReadonlySet<Net>, made: readonly Net[]): readonly Net[] {
-  const out: Net[] = [];
-  let next = 0;
-  for (const net of list) {
-    if (touched.has(net)) continue;
-    for (let m = made[next]; m && compareText(m.key, net.key) < 0; m = made[++next]) out.push(m);
-    out.push(net);
-  }
-  return out.concat(made.slice(next));
-}
+const inOrder = <T>(list: readonly T[], placeOf: (item: T) => number | undefined): readonly T[] =>
+  list
+    .map((item) => ({ item, at: placeOf(item) ?? 0 }))
+    .sort((a, b) => a.at - b.at)
+    .map((x) => x.item);

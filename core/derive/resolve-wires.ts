@@ -1,4 +1,5 @@
 import { byId } from '../base/by-id';
+import { memoByIdentity } from '../base/memo-by-identity';
 import { reuse, reuseList } from '../base/same-fields';
 import type { Contact } from '../model/connector';
 import type { Signal } from '../model/electrical';
@@ -31,8 +32,6 @@ export function wireLookups(
   connectors: ReadonlyMap<string, ResolvedConnector>,
   router: Router,
 ): WireLookups {
-  const groupOfWire = new Map<string, Group>();
-  for (const group of project.groups) for (const id of group.wires) groupOfWire.set(id, group);
   const cables = byId(project.cables);
   const twists = new Map<string, Twist>();
   const twistOfGroup = (group: Group): Twist => {
@@ -55,11 +54,18 @@ export function wireLookups(
     splices: byId(project.splices),
     cables,
     twistOfGroup,
-    groupOfWire,
+    groupOfWire: groupsOfWires(project.groups),
     segments: byId(project.segments),
     router,
   };
 }
+
+/** The group of each wire that has one. */
+export const groupsOfWires = memoByIdentity((groups: readonly Group[]): ReadonlyMap<string, Group> => {
+  const out = new Map<string, Group>();
+  for (const group of groups) for (const id of group.wires) out.set(id, group);
+  return out;
+});
 
 /** One wire with everything it refers to; the very `previous` object when nothing of it changed. */
 export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWire | undefined): ResolvedWire {

@@ -1,4 +1,6 @@
 import { byId } from '../base/by-id';
+import { listDifference } from '../base/list-difference';
+import type { PlacedMap } from '../base/placed-map';
 import { reuse, reuseList } from '../base/same-fields';
 import { partOfKind, type Part } from '../model/parts/part';
 import type { Project } from '../model/project';
@@ -12,8 +14,9 @@ import type { Router } from './route';
 export interface SegmentInputs {
   readonly project: Project;
   readonly parts: ReadonlyMap<string, Part>;
-  readonly connectors: ReadonlyMap<string, ResolvedConnector>;
+  readonly connectors: readonly ResolvedConnector[];
   readonly wires: readonly ResolvedWire[];
+  readonly wireById: PlacedMap<ResolvedWire>;
   readonly router: Router;
 }
 
@@ -39,11 +42,8 @@ export function segmentTables(inputs: SegmentInputs, previous: SegmentTables | u
   const { project, router } = inputs;
   const before = previous?.inputs;
   const sameGround = previous && before?.router === router && before.parts === inputs.parts;
-  const through = wiresBySegment(inputs.wires, previous);
-  const atNode =
-    previous && before?.connectors === inputs.connectors
-      ? previous.atNode
-      : connectorsByNode(inputs.connectors);
+  const through = wiresBySegment(inputs, previous);
+  const atNode = connectorsByNode(inputs.connectors, previous);
   const coverings =
     sameGround && before?.project.coverings === project.coverings
       ? previous.coverings
@@ -64,26 +64,48 @@ export function segmentTables(inputs: SegmentInputs, previous: SegmentTables | u
       fromConnectors: atNode.get(segment.from) ?? NO_CONNECTORS,
       toConnectors: atNode.get(segment.to) ?? NO_CONNECTORS,
       wires,
-      diametersMm: was && wires === was.wires ? was.diametersMm : diametersOf(wires, was),
+      diametersMm: diametersOf(wires, was),
       coverings: coverings.get(segment.id) ?? NO_COVERINGS,
       ties: ties.get(segment.id) ?? NO_TIES,
     };
     return reuse<SegmentUse>(was, next);
   };
-  const uses = reuseList(previous?.list, project.segments.map(useOf));
-  const bySegment =
-    previous && uses === previous.list ? previous.bySegment : new Map(uses.map((u) => [u.segment.id, u]));
-  return { inputs, through, atNode, coverings, ties, list: uses, bySegment };
+  const isStill = sameGround && coverings === previous.coverings && ties === previous.ties;
+  const list = reuseList(
+    previous?.list,
+    project.segments.map((segment, i) => {
+      const was = isStill ? previous.list[i] : undefined;
+      const untouched =
+        was?.segment === segment &&
+        (through.get(segment.id) ?? NO_WIRES) === was.wires &&
+        (atNode.get(segment.from) ?? NO_CONNECTORS) === was.fromConnectors &&
+        (atNode.get(segment.to) ?? NO_CONNECTORS) === was.toConnectors;
+      return untouched ? was : useOf(segment);
+    }),
+  );
+  const bySegment = byId(project.segments).beside(list);
+  return { inputs, through, atNode, coverings, ties, list, bySegment };
 }
 
-const diametersOf = (
-  wires: readonly ResolvedWire[],
-  was: SegmentUse | undefined,
-): SegmentUse['diametersMm'] =>
-  reuseList(
+function diametersOf(wires: readonly ResolvedWire[], was: SegmentUse | undefined): SegmentUse['diametersMm'] {
+  if (was && (wires === was.wires || sameCircles(wires, was.wires))) return was.diametersMm;
+  return reuseList(
     was?.diametersMm,
     bundleMembers(wires).map((m) => m.diameterMm),
   );
+}
+
+/** Whether wires have the same cross-section since what it is made of is the same. */
+function sameCircles(a: readonly ResolvedWire[], b: readonly ResolvedWire[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) {
+    const [v, w] = [a[i]!, b[i]!];
+    if (v === w) continue;
+    if (v.wire.id !== w.wire.id || v.part !== w.part || v.group !== w.group) return false;
+    if (v.conductor !== w.conductor || v.wire.core?.cable !== w.wire.core?.cable) return false;
+  }
+  return true;
+}
 
 function sameInputs(a: SegmentInputs, b: SegmentInputs): boolean {
   const fields = ['nodes', 'segments', 'coverings', 'ties'] as const;
@@ -96,61 +118,68 @@ function sameInputs(a: SegmentInputs, b: SegmentInputs): boolean {
   );
 }
 
-/** Wires through each segment. Where only wires on the same ways changed, only the lists of these ways are made anew. */
+/** Wires through each segment, in wire order. Only the lists of ways that changed wires take or took are made anew. */
 function wiresBySegment(
-  wires: readonly ResolvedWire[],
+  { wires, wireById }: SegmentInputs,
   previous: SegmentTables | undefined,
 ): ReadonlyMap<string, readonly ResolvedWire[]> {
   const before = previous?.inputs.wires;
   if (previous && before === wires) return previous.through;
-  const changed = before && exchanged(before, wires);
-  if (previous && changed) {
-    const through = new Map(previous.through);
-    const touched = new Set([...changed.values()].flatMap(segmentsOf));
-    for (const id of touched)
-      through.set(
-        id,
-        (through.get(id) ?? NO_WIRES).map((w) => changed.get(w) ?? w),
-      );
-    return through;
+  const { gone, fresh } = before ? listDifference(before, wires) : { gone: NO_WIRES, fresh: wires };
+  const [left, came] = [bySegments(gone), bySegments(fresh)];
+  const through = new Map<string, readonly ResolvedWire[]>(previous?.through);
+  if (through.size === 0) return came;
+  const placeOf = (w: ResolvedWire): number => wireById.placeOf(w.wire.id) ?? 0;
+  for (const id of new Set([...left.keys(), ...came.keys()])) {
+    const out = new Set(left.get(id));
+    const stay = (through.get(id) ?? NO_WIRES).filter((w) => !out.has(w));
+    const list = [...stay, ...(came.get(id) ?? NO_WIRES)].map((wire) => ({ wire, at: placeOf(wire) }));
+    list.sort((a, b) => a.at - b.at);
+    if (list.length > 0)
+      through.set(id, list.map((x) => x.wire)); // prettier-ignore
+    else through.delete(id);
   }
-  const through = new Map<string, ResolvedWire[]>();
-  for (const w of wires)
-    for (const id of new Set(segmentsOf(w))) {
-      const list = through.get(id);
-      if (list) list.push(w);
-      else through.set(id, [w]);
-    }
   return through;
 }
 
-/** Old wires with what took their place; null when a wire came, went or takes another way. */
-function exchanged(
-  before: readonly ResolvedWire[],
-  after: readonly ResolvedWire[],
-): ReadonlyMap<ResolvedWire, ResolvedWire> | null {
-  if (before.length !== after.length) return null;
-  const out = new Map<ResolvedWire, ResolvedWire>();
-  for (let i = 0; i < after.length; i++) {
-    const [a, b] = [before[i]!, after[i]!];
-    if (a === b) continue;
-    if (a.wire.id !== b.wire.id || a.route !== b.route) return null;
-    out.set(a, b);
-  }
+function bySegments(wires: readonly ResolvedWire[]): ReadonlyMap<string, readonly ResolvedWire[]> {
+  const out = new Map<string, ResolvedWire[]>();
+  for (const w of wires)
+    for (const id of segmentsOf(w)) {
+      const list = out.get(id);
+      if (!list) out.set(id, [w]);
+      else if (list.at(-1) !== w) list.push(w);
+    }
   return out;
 }
 
 const segmentsOf = (w: ResolvedWire): readonly string[] => (w.route.found ? w.route.segments : []);
 
+/** Connectors at each node, in project order. Only the lists of nodes at which one changed are made anew. */
 function connectorsByNode(
-  connectors: ReadonlyMap<string, ResolvedConnector>,
+  connectors: readonly ResolvedConnector[],
+  previous: SegmentTables | undefined,
 ): ReadonlyMap<string, readonly ResolvedConnector[]> {
-  const out = new Map<string, ResolvedConnector[]>();
-  for (const c of connectors.values()) {
-    if (c.connector.node === undefined) continue;
-    const list = out.get(c.connector.node);
+  const before = previous?.inputs.connectors;
+  if (previous && before === connectors) return previous.atNode;
+  const touched = new Set<string>();
+  if (before)
+    for (const list of Object.values(listDifference(before, connectors)))
+      for (const c of list) if (c.connector.node !== undefined) touched.add(c.connector.node);
+  const anew = new Map<string, ResolvedConnector[]>();
+  for (const c of connectors) {
+    const { node } = c.connector;
+    if (node === undefined || (before && !touched.has(node))) continue;
+    const list = anew.get(node);
     if (list) list.push(c);
-    else out.set(c.connector.node, [c]);
+    else anew.set(node, [c]);
+  }
+  if (!previous) return anew;
+  const out = new Map(previous.atNode);
+  for (const id of touched) {
+    const list = anew.get(id);
+    if (list) out.set(id, list);
+    else out.delete(id);
   }
   return out;
 }

@@ -12,6 +12,7 @@ export interface SupplyInputs {
   readonly connectors: readonly ConnectorUse[];
   readonly connectorById: ReadonlyMap<string, ConnectorUse>;
   readonly mates: readonly ResolvedMate[];
+  readonly mateById: ReadonlyMap<string, ResolvedMate>;
 }
 
 /** In the order of their keys. A supply of which nothing changed is the very same object as in `previous`. */
@@ -82,7 +83,7 @@ export function supplyOf(
   const mates = new Set<ResolvedMate>();
   for (const use of uses)
     for (const m of use.mates) {
-      const mate = matesById(inputs.mates).get(m.id);
+      const mate = inputs.mateById.get(m.id);
       if (mate) mates.add(mate);
     }
   const fuses = fusesOf([...wires], inputs.project.fuses);
@@ -107,7 +108,7 @@ function isSame(
   feeds: readonly Signal[],
   returnSignal: Signal | undefined,
   nets: readonly Net[],
-  { project, connectorById, mates }: SupplyInputs,
+  { project, connectorById, mateById }: SupplyInputs,
 ): boolean {
   const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
     a.length === b.length && a.every((x, i) => x === b[i]);
@@ -117,18 +118,13 @@ function isSame(
     same(was.nets, nets) &&
     same(was.feeds, feeds) &&
     was.uses.every((u) => connectorById.get(u.resolved.connector.id) === u) &&
-    was.mates.every((m) => matesById(mates).get(m.mate.id) === m) &&
+    was.mates.every((m) => mateById.get(m.mate.id) === m) &&
     (project.fuses.length === 0
       ? was.fuses.length === 0
       : same(was.fuses, fusesOf(was.wires, project.fuses))) &&
     was.parts.every((p) => part.get(p.id) === p)
   );
 }
-
-const matesById = memoByIdentity(
-  (mates: readonly ResolvedMate[]): ReadonlyMap<string, ResolvedMate> =>
-    new Map(mates.map((m) => [m.mate.id, m])),
-);
 
 function fusesOf(wires: readonly ResolvedWire[], fuses: readonly Fuse[]): readonly Fuse[] {
   if (fuses.length === 0) return [];

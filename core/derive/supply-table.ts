@@ -1,5 +1,5 @@
+import { exchangeSorted, findSorted } from '../base/exchange-sorted';
 import { listDifference } from '../base/list-difference';
-import { reuseList } from '../base/same-fields';
 import { compareText } from '../base/stable-order';
 import type { Net, Supply } from './harness';
 import { suppliesOf, supplyKeysOf, supplyOf, type SupplyInputs } from './supplies';
@@ -94,36 +94,16 @@ function patch(
   const freshOf = new Map<string, Net[]>();
   for (const net of nets.fresh)
     for (const key of supplyKeysOf(net, now.project)) freshOf.set(key, [...(freshOf.get(key) ?? []), net]);
-  const made = new Map<string, Supply>();
+  const made: Supply[] = [];
   for (const key of keys) {
-    const was = find(list, key);
+    const was = findSorted(list, key);
     const left = (was?.nets ?? []).filter((n) => !gone.has(n));
     const mine = [...left, ...(freshOf.get(key) ?? [])].sort((a, b) => compareText(a.key, b.key));
     if (was) leave(index, was);
     if (mine.length === 0) continue;
     const supply = supplyOf(key, mine, now, was);
     enter(index, supply);
-    made.set(key, supply);
+    made.push(supply);
   }
-  const out = list.flatMap((s) => (keys.has(s.key) ? (made.get(s.key) ?? []) : s));
-  if (out.length !== list.length || made.size !== keys.size || [...keys].some((k) => !find(list, k)))
-    return reuseList(
-      list,
-      [...list.filter((s) => !keys.has(s.key)), ...made.values()].sort((a, b) => compareText(a.key, b.key)),
-    );
-  return reuseList(list, out);
-}
-
-/** By halves: the list is in the order of its keys. */
-function find(list: readonly Supply[], key: string): Supply | undefined {
-  let low = 0;
-  let high = list.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const at = list[middle];
-    if (at && compareText(at.key, key) < 0) low = middle + 1;
-    else high = middle;
-  }
-  const found = list[low];
-  return found?.key === key ? found : undefined;
+  return exchangeSorted(list, keys, made);
 }

@@ -1,6 +1,6 @@
 import type { Draft } from 'immer';
 import { must } from '../../base/assert-never';
-import { byId, positionsOf } from '../../base/by-id';
+import { byId } from '../../base/by-id';
 import type { Collection, Project } from '../../model/project';
 
 type Item<C extends Collection> = Project[C][number];
@@ -12,7 +12,7 @@ export function draftObject<C extends Collection>(
   collection: C,
   id: string,
 ): Draft<Item<C>> {
-  const at = must(positionsOf(project[collection]).get(id), `${collection} ${id}`);
+  const at = must(byId<{ readonly id: string }>(project[collection]).placeOf(id), `${collection} ${id}`);
   return must((draft[collection] as Draft<Item<C>>[])[at], `${collection} ${id}`);
 }
 
@@ -32,7 +32,7 @@ export function missing(
   ids: readonly (string | undefined)[],
   what: string,
 ): string | null {
-  const known = positionsOf(project[collection]);
+  const known = byId<{ readonly id: string }>(project[collection]);
   const gone = ids.find((id) => id !== undefined && !known.has(id));
   return gone === undefined ? null : `There is no ${what} with id ${gone}.`;
 }
