@@ -7,13 +7,14 @@ import { fact, partFact } from './shared/evidence';
 import { addPartLike } from './shared/example-parts';
 
 /**
- * Speaks of bought parts whose records name alternates. An alternate is looked at when its own record is in the project: then
- * each field that rules judge the part by must be the same or no worse, so that no check would turn out otherwise.
+ * Speaks of bought parts whose records name alternates, by the records alone: each field that rules judge the part by must be
+ * the same or no worse. That is cheap enough for every edit. What an alternate would really break is found by putting it in
+ * the place of its part, see `checkAlternates` in core/decisions, whose answer then stands in the place of this one.
  */
 export const alternateChecked: Rule<'project'> = {
   meta: {
     id: 'alternate-checked',
-    revision: 1,
+    revision: 2,
     severity: 'major',
     summary: 'An alternate keeps every check that its part passes.',
     why: 'A substitute that is bought because a list allows it, and that nobody held against the design, is found when it does not latch.',
@@ -24,13 +25,13 @@ export const alternateChecked: Rule<'project'> = {
   },
   scope: 'project',
   check({ project }, report) {
-    for (const part of boughtParts(project))
-      for (const number of part.alternates ?? []) {
+    for (const part of boughtParts(project)) {
+      const unrecorded: string[] = [];
+      for (const number of new Set(part.alternates)) {
         const alternate = recordByNumber(project, number, part.maker);
         const names = { part: part.partNumber, alternate: number };
         if (!alternate) {
-          const needs = [{ what: `record of ${number}`, at: partRef(part), field: 'alternates' }];
-          report.cannotVerify({ open: true, at: [partRef(part)], data: names, needs });
+          unrecorded.push(number);
           continue;
         }
         const at = [partRef(part), partRef(alternate)];
@@ -54,6 +55,14 @@ export const alternateChecked: Rule<'project'> = {
           });
         else report.pass();
       }
+      if (unrecorded.length > 0)
+        report.cannotVerify({
+          open: true,
+          at: [partRef(part)],
+          data: { part: part.partNumber, alternate: unrecorded.join(', ') },
+          needs: unrecorded.map((n) => ({ what: `record of ${n}`, at: partRef(part), field: 'alternates' })),
+        });
+    }
   },
   examples: () => ({
     good: [
