@@ -32,6 +32,7 @@ import { mateAdd } from './mate-add';
 import { mateSetMap } from './mate-set-map';
 import { nodeAdd } from './node-add';
 import { nodeEdit } from './node-edit';
+import { nodesMove } from './nodes-move';
 import { objectsAlign } from './objects-align';
 import { objectsMove } from './objects-move';
 import { objectsPaste } from './objects-paste';
@@ -98,6 +99,7 @@ export const COMMANDS = [
   mateSetMap,
   nodeAdd,
   nodeEdit,
+  nodesMove,
   objectsAlign,
   objectsMove,
   objectsPaste,

@@ -194,6 +194,7 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'cable.add', args: { part: part('cable', 'CABLE') } },
     { id: 'node.add', args: { position: { x: 1, y: 2 }, connectors: [connector('X3')] } },
     { id: 'node.edit', args: { id: n1, change: { position: { x: 3, y: 3 } } } },
+    { id: 'nodes.move', args: { moves: [{ id: n1, to: { x: -20, y: 10 } }] } },
     { id: 'segment.add', args: { from: n1, to: n3 } },
     { id: 'segment.edit', args: { id: s1, change: { lengthMm: 410 } } },
     {
