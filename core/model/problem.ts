@@ -7,6 +7,8 @@ export interface Issue {
 /** Why a text is not a project (or a catalogue). Each names the place, none changes anything. */
 export type OpenProblem =
   | { readonly code: 'not-json'; readonly line: number; readonly column: number; readonly message: string }
+  /** JSON that no program of ours writes: a key twice, nesting without end. */
+  | { readonly code: 'bad-json'; readonly line: number; readonly column: number; readonly message: string }
   | { readonly code: 'not-ours'; readonly expected: string; readonly found: string }
   | { readonly code: 'too-new'; readonly found: number; readonly known: number }
   | { readonly code: 'bad-shape'; readonly issues: readonly Issue[] }
@@ -17,6 +19,8 @@ export function openProblemText(p: OpenProblem): string {
   switch (p.code) {
     case 'not-json':
       return `This is not readable JSON: line ${p.line}, column ${p.column}: ${p.message}`;
+    case 'bad-json':
+      return `This cannot be read without guessing: line ${p.line}, column ${p.column}: ${p.message}`;
     case 'not-ours':
       return `This is not a ${p.expected} file (its format field says ${p.found}).`;
     case 'too-new':

@@ -121,7 +121,7 @@ describe('a file that lacks the shape of its format names the place', () => {
 
   it('a key that would reach into the program is refused like any other', () => {
     const text = SAMPLE_TEXT.replace('"notes": [', '"__proto__": {"polluted": true}, "notes": [');
-    expect(problemOf(text).code).toBe('bad-shape');
+    expect(problemOf(text).code).toBe('bad-json');
     expect(({} as Raw).polluted).toBeUndefined();
   });
 });
