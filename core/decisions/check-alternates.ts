@@ -1,20 +1,40 @@
 import type { Part } from '../model/parts/part';
+import type { Project } from '../model/project';
 import { alternateChecked } from '../rules/alternate-checked';
 import type { CheckResult } from '../rules/check-harness';
 import type { Finding } from '../rules/finding';
 import { alternateFinding, unrecordedFinding } from './alternate-finding';
-import { alternatesOnRecord } from './alternates-on-record';
+import { alternatesOnRecord, type NamedAlternates } from './alternates-on-record';
 import { checkAlternate, type AlternateCheck } from './check-alternate';
 import { completes, rawCheckOf } from './raw-check';
 
 /** Every alternate on record, tried in the place of its part. */
 export interface AlternatesChecked {
+  /** Records that were gone by: parts, their alternates, and the numbers of those that nobody has. */
+  readonly subject: readonly unknown[];
   readonly checks: readonly AlternateCheck[];
   /** What is to be said of them, in place of what the rule says by the records alone. */
   readonly findings: readonly Finding[];
   /** How many stand in for their part without a word. */
   readonly passed: number;
 }
+
+/** Whether an answer speaks of the same parts and alternates that are on record now; what was said of them may be a moment old. */
+export const speaksOf = (
+  answer: AlternatesChecked,
+  project: Project,
+  catalogue: readonly Part[],
+): boolean => {
+  const now = subjectOf(alternatesOnRecord(project, catalogue));
+  return now.length === answer.subject.length && now.every((x, i) => x === answer.subject[i]);
+};
+
+const subjectOf = (named: readonly NamedAlternates[]): readonly unknown[] =>
+  named.flatMap(({ part, records, missing }) => [
+    part,
+    ...records.flatMap(({ alternate, inProject }) => [alternate, inProject]),
+    ...missing,
+  ]);
 
 /**
  * Tries every alternate that bought parts name and that the project or a catalogue has on record. Not part of an edit: asked
@@ -29,7 +49,8 @@ export function checkAlternates(
   const checks: AlternateCheck[] = [];
   const findings: Finding[] = [];
   let passed = 0;
-  for (const { part, records, missing } of alternatesOnRecord(project, catalogue)) {
+  const named = alternatesOnRecord(project, catalogue);
+  for (const { part, records, missing } of named) {
     if (missing.length > 0) findings.push(unrecordedFinding(part, missing));
     for (const { alternate, inProject } of records) {
       const before = previous?.checks.find((c) => c.partId === part.id && c.alternate === alternate);
@@ -40,7 +61,7 @@ export function checkAlternates(
       else passed++;
     }
   }
-  return { checks, findings, passed };
+  return { subject: subjectOf(named), checks, findings, passed };
 }
 
 /** The check with what the alternates would break in place of what their records alone tell. */

@@ -2,6 +2,13 @@ import { createStore, useStore } from 'zustand';
 import { dispatch, dispatchUnknown, type Call, type Refusal } from '@latchwork/core/commands/dispatch';
 import { redo, startHistory, type History } from '@latchwork/core/commands/history';
 import { undoKeeping } from '@latchwork/core/commands/shared/undo-keeping';
+import {
+  checkAlternates,
+  speaksOf,
+  withAlternates,
+  type AlternatesChecked,
+} from '@latchwork/core/decisions/check-alternates';
+import { rawCheckOf } from '@latchwork/core/decisions/raw-check';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { newProject } from '@latchwork/core/model/new-project';
@@ -69,16 +76,26 @@ export interface StoreOptions {
   readonly newId?: () => string;
   /** Runs a task after the current frame; tests pass one that runs at once. */
   readonly later?: (task: () => void) => void;
+  /** Runs a task once nothing was edited for a while; gives what calls it off. */
+  readonly whenResting?: (task: () => void) => () => void;
 }
 
 const afterFrame = (task: () => void): void => {
   requestAnimationFrame(() => setTimeout(task, 0));
 };
 
+const REST_MS = 600;
+
+const afterRest = (task: () => void): (() => void) => {
+  const timer = setTimeout(task, REST_MS);
+  return () => clearTimeout(timer);
+};
+
 /** The one store of the window: the project's history and, apart from it, what the user is looking at. */
 export function createAppStore(options: StoreOptions = {}) {
   const newId = options.newId ?? (() => crypto.randomUUID());
   const later = options.later ?? afterFrame;
+  const whenResting = options.whenResting ?? afterRest;
   const first = newProject({ id: newId(), revisionId: newId() });
   const firstHarness = deriveHarness(first);
 
@@ -86,9 +103,24 @@ export function createAppStore(options: StoreOptions = {}) {
     let checking = false;
     /** Records that the last check held the project's against. */
     let heldAgainst: readonly Part[] | undefined;
+    let alternates: AlternatesChecked | undefined;
+    let stopResting = (): void => {};
     const checkAll = (harness: Harness, previous?: CheckResult): CheckResult => {
-      heldAgainst = get().catalogue;
-      return checkHarness(harness, RULES, previous, { catalogue: heldAgainst });
+      const catalogue = (heldAgainst = get().catalogue);
+      const raw = checkHarness(harness, RULES, previous && rawCheckOf(previous), { catalogue });
+      const known = previous && alternates && speaksOf(alternates, harness.project, catalogue);
+      if (!known) alternates = checkAlternates(raw, catalogue, alternates);
+      stopResting();
+      if (known && alternates && alternates.checks.length > 0) stopResting = whenResting(tryAlternates);
+      return alternates ? withAlternates(raw, alternates) : raw;
+    };
+    /** Alternates are tried anew when the design rests: each costs as much as an edit. */
+    const tryAlternates = (): void => {
+      const { check, catalogue } = get();
+      const before = alternates;
+      alternates = checkAlternates(check, catalogue, before);
+      if (JSON.stringify(alternates.findings) !== JSON.stringify(before?.findings))
+        set({ check: withAlternates(check, alternates) });
     };
     const checkLater = (): void => {
       if (checking) return;

@@ -46,7 +46,7 @@ export const check: CliCommand = {
       for (const problem of catalogues.problems) io.err(`${problem}\n`);
       return COULD_NOT_RUN;
     }
-    const result = checkProject(project.value, { catalogue: catalogues.parts });
+    const result = checkProject(project.value, catalogues.parts);
     const date = dayOf(options, io);
     const told = toldFindings(project.value, result.findings, date);
     io.out(options['json'] ? checkJson(result, told, failOn, date) : checkText(result, told, date));

@@ -14,6 +14,7 @@ import { type CliCommand } from '../command';
 import { CLEAN, COULD_NOT_RUN } from '../io';
 import { dayOf, dayOption } from './shared/day-option';
 import { checkProject, openProject } from './shared/open-project';
+import { readCatalogues } from './shared/read-catalogues';
 import { writeOutput } from './shared/write-output';
 
 /** Writes one document of a project. */
@@ -38,6 +39,7 @@ export const exportCommand: CliCommand = {
       )
       .requiredOption('--out <path>', 'file to write; a file of that name is replaced')
       .addOption(dayOption())
+      .option('--catalogue <files...>', 'catalogues to hold the records of the project against (JSON or CSV)')
       .option('--quantity <n>', 'harnesses of the order; the build quantities of the project unless said'),
   async run([file], options, io) {
     const stop = (reason: string): typeof COULD_NOT_RUN => {
@@ -52,7 +54,10 @@ export const exportCommand: CliCommand = {
     if (!asked.ok) return stop(asked.problem);
     const project = await openProject(file as string);
     if (!project.ok) return stop(project.problem);
-    const result = checkProject(project.value);
+    const catalogueFiles = (options['catalogue'] as string[] | undefined) ?? [];
+    const catalogues = await readCatalogues(catalogueFiles);
+    if (catalogues.problems.length > 0) return stop(catalogues.problems.join('\n'));
+    const result = checkProject(project.value, catalogues.parts);
     const date = dayOf(options, io);
     const input = { harness: result.harness, check: result, date, options: asked.value };
     const table = withBaseline(exporter.table(input), baselineOf(project.value));
@@ -60,7 +65,7 @@ export const exportCommand: CliCommand = {
     const bytes = await bytesOf(exporter, input, table, format, bundledPlaces(io.root).fontsFolder);
     if (!bytes.ok) return stop(bytes.problem);
     const out = options['out'] as string;
-    const refusal = await writeOutput(out, bytes.value, [file as string]);
+    const refusal = await writeOutput(out, bytes.value, [file as string, ...catalogueFiles]);
     if (refusal !== null) return stop(refusal);
     io.err(`${exporter.title}, ${table.rows.length} rows, written to ${out}.\n${AID_NOT_AUTHORITY}\n`);
     return CLEAN;

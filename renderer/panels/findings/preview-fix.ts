@@ -1,6 +1,7 @@
 import { dispatchUnknown } from '@latchwork/core/commands/dispatch';
 import { startHistory } from '@latchwork/core/commands/history';
 import { compareFindings, type FindingChanges } from '@latchwork/core/decisions/compare-findings';
+import { rawCheckOf } from '@latchwork/core/decisions/raw-check';
 import { changeHeading, fieldChangeText } from '@latchwork/core/derive/change-words';
 import { changesOf } from '@latchwork/core/derive/changes-of';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
@@ -28,7 +29,8 @@ export function previewFix(check: CheckResult, fix: Fix, catalogue: readonly Par
   );
   if (!tried.ok) return { refused: tried.problem.reason, objects: [], findings: NONE };
   const after = tried.value.project;
-  const checked = checkHarness(deriveHarness(after, check.harness), RULES, check);
+  const raw = rawCheckOf(check);
+  const checked = checkHarness(deriveHarness(after, raw.harness), RULES, raw);
   return {
     refused: null,
     objects: changesOf(before, after).map((c) => ({
@@ -36,7 +38,7 @@ export function previewFix(check: CheckResult, fix: Fix, catalogue: readonly Par
       fields: c.fields.map((f) => fieldChangeText(before, after, f)),
     })),
     findings: compareFindings(
-      { project: before, findings: check.findings },
+      { project: before, findings: raw.findings },
       { project: after, findings: checked.findings },
     ),
   };

@@ -66,6 +66,27 @@ describe('latchwork check', () => {
     expect(missing.err).toContain('nowhere.json');
   });
 
+  it('tries alternates in the place of their parts, also those that only a catalogue has', async () => {
+    const named = await b.save(
+      'alternates.latchwork',
+      tiny((t) => void (t.part('contact', 'C-PIN').alternates = ['C-PIN-B'])),
+    );
+    const parts = tiny().parts.flatMap(
+      (p) =>
+      p.partNumber === 'C-PIN' ? [{ ...p, id: `${p.id.slice(0, -4)}fade`, partNumber: 'C-PIN-B', insulationMaxMm: 1.1 }] : [], // prettier-ignore
+    );
+    const catalogue = await b.write('alternates.json', JSON.stringify({ format: 'latchwork-catalogue', formatVersion: 1, name: 'Others', revision: '1', parts })); // prettier-ignore
+    const without = await b.run('check', named);
+    expect(without.code).toBe(1);
+    expect(without.out).toContain('Whether C-PIN-B can stand in for C-PIN cannot be verified');
+    const { code, out } = await b.run('check', named, '--catalogue', catalogue);
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /C-PIN-B as alternate of C-PIN: would break insulation-range \(major\) at X\d:1, X\d:2/,
+    );
+    expect(out).toContain('(C-PIN-B in place of C-PIN)');
+  });
+
   it('--json has the documented shape, on stdout alone, the same each time', async () => {
     const { code, out, err } = await b.run('check', b.path('faulty.latchwork'), '--json');
     expect([code, err]).toEqual([1, '']);

@@ -54,6 +54,20 @@ describe('latchwork export', () => {
     },
   );
 
+  it('holds the records against a catalogue that is given, and does not write over it', async () => {
+    const parts = tiny().parts.map((part) => ({ ...part, massG: 7 }));
+    const catalogue = await b.write('later.json', JSON.stringify({ format: 'latchwork-catalogue', formatVersion: 1, name: 'Example parts', revision: '2', parts })); // prettier-ignore
+    const write = (out: string, with_: string) =>
+      b.run('export', file, '--document', 'findings-report', '--format', 'json', '--out', b.path(out), '--catalogue', with_); // prettier-ignore
+    expect((await write('findings.json', catalogue)).code).toBe(0);
+    const { rows } = JSON.parse(await b.read('findings.json')) as { rows: { rule: string }[] };
+    expect(new Set(rows.map((r) => r.rule))).toEqual(new Set(['part-changed']));
+    const over = await write('later.json', catalogue);
+    expect(over.code).toBe(2);
+    const missing = await write('more.json', b.path('nowhere.json'));
+    expect([missing.code, missing.err]).toEqual([2, expect.stringContaining('nowhere.json')]);
+  });
+
   it('writes a findings report as PDF, the same bytes for the same day', async () => {
     const pdf = (out: string, day: string) =>
       b.run('export', file, '--document', 'findings-report', '--format', 'pdf', '--out', b.path(out), '--date', day); // prettier-ignore
