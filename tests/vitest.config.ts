@@ -55,6 +55,7 @@ export default defineConfig({
             'lucide-react',
             'tinykeys',
             'axe-core',
+            'bwip-js/generic',
             'csv-parse/browser/esm/sync',
             'vitest-browser-react',
           ],

@@ -14,6 +14,7 @@ export const channels = [
   'file:export',
   'table:export',
   'paper:export',
+  'drawing:export',
   'catalogue:list',
   'catalogue:list-folder',
   'catalogue:import',

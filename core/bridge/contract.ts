@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Drawing } from '../exports/drawing/drawing';
 import { Paper } from '../exports/paper/paper';
 import { Table } from '../exports/table';
 import {
@@ -108,6 +109,18 @@ export const contract = {
   'paper:export': {
     request: z.strictObject({
       paper: Paper,
+      suggestedName: z.string(),
+      name: z.string().nullable(),
+      replace: z.boolean(),
+    }),
+    response: ExportAnswer,
+  },
+  /** The same for a document as one picture at true size. */
+  'drawing:export': {
+    request: z.strictObject({
+      drawing: Drawing,
+      title: z.string(),
+      format: z.enum(['svg', 'dxf']),
       suggestedName: z.string(),
       name: z.string().nullable(),
       replace: z.boolean(),

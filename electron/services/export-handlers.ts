@@ -5,13 +5,14 @@ import { type Handlers } from '@latchwork/core/bridge/contract';
 import { writeAtomically } from './atomic-write';
 import { bytesOfBase64 } from './base64';
 import { type DocumentFormat, documentBytes } from './document-bytes';
+import { drawingBytes, type DrawingFormat } from './drawing-bytes';
 import { paperBytes } from './paper-bytes';
 import { bareFileName, nearestFileName } from './file-name';
 import { type Places } from './places';
 import { failed, isTaken, reasonOf } from './reason';
 import { type Shell } from './shell';
 
-type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'paper:export'>;
+type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'paper:export' | 'drawing:export'>;
 
 export function exportHandlers(places: Places, shell: Shell): Exports {
   const exportBytes = async (bytes: Uint8Array, wanted: Wanted): Promise<ExportAnswer> => {
@@ -42,6 +43,8 @@ export function exportHandlers(places: Places, shell: Shell): Exports {
       const pdf = await paperBytes(paper, places.fontsFolder);
       return pdf.ok ? exportBytes(pdf.value, { ...wanted, filters: [FILTERS.pdf] }) : failed(pdf.problem);
     },
+    'drawing:export': ({ drawing, title, format, ...wanted }) =>
+      exportBytes(drawingBytes(drawing, title, format), { ...wanted, filters: [FILTERS[format]] }),
   };
 }
 
@@ -52,11 +55,15 @@ interface Wanted {
   readonly replace: boolean;
 }
 
-const FILTERS: Readonly<Record<DocumentFormat | 'pdf', { name: string; extensions: string[] }>> = {
+const FILTERS: Readonly<
+  Record<DocumentFormat | DrawingFormat | 'pdf', { name: string; extensions: string[] }>
+> = {
   csv: { name: 'Comma-separated values', extensions: ['csv'] },
   xlsx: { name: 'Spreadsheet', extensions: ['xlsx'] },
   json: { name: 'JSON', extensions: ['json'] },
   pdf: { name: 'PDF', extensions: ['pdf'] },
+  svg: { name: 'SVG drawing', extensions: ['svg'] },
+  dxf: { name: 'DXF drawing (R12)', extensions: ['dxf'] },
 };
 
 async function write(path: string, bytes: Uint8Array, replace: boolean): Promise<ExportAnswer> {

@@ -1,9 +1,9 @@
-import { Copy, Download } from 'lucide-react';
+import { Copy } from 'lucide-react';
 import { type ReactNode, useState } from 'react';
-import { Button as AriaButton, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import { csvOfTable } from '@latchwork/core/exports/csv';
+import type { DocumentOptions } from '@latchwork/core/exports/exporter';
+import { EXPORTERS } from '@latchwork/core/exports/index';
 import type { Table } from '@latchwork/core/exports/table';
-import { TABLE_FORMATS, exportTable } from '../app/files/export-table';
 import { appStore, keyOfRef, useApp } from '../app/store';
 import { showable } from '../app/selection';
 import { Button } from '../ui/button';
@@ -11,27 +11,25 @@ import { DataGrid } from '../ui/grid/data-grid';
 import type { GridRow } from '../ui/grid/grid-rows';
 import { say } from '../ui/toasts';
 import './document-grid.css';
+import { ExportMenu } from './export-menu';
 
 export interface DocumentGridProps {
   readonly table: Table;
+  /** What the table was made with; its files are made with the same. */
+  readonly options?: DocumentOptions | undefined;
   /** Draws the title around the tools of the table. */
   readonly head: (tools: ReactNode) => ReactNode;
   readonly empty: string;
 }
 
-const FORMAT_NAMES = {
-  csv: 'Comma-separated values (CSV)',
-  xlsx: 'Spreadsheet (XLSX)',
-  json: 'JSON',
-} as const;
-
 /** A document as a table: filter, copy, export; its selection is that of the sheet. */
-export function DocumentGrid({ table, head, empty }: DocumentGridProps) {
+export function DocumentGrid({ table, options, head, empty }: DocumentGridProps) {
   const [filter, setFilter] = useState('');
   const [allColumns, setAllColumns] = useState(false);
   const selection = useApp((s) => s.view.selection);
   const isSelected = (row: GridRow): boolean =>
     selection.size > 0 && row.objects.some((ref) => selection.has(keyOfRef(ref)));
+  const exporter = EXPORTERS.find((e) => e.id === table.id);
   const tools = (
     <>
       <input
@@ -50,25 +48,7 @@ export function DocumentGrid({ table, head, empty }: DocumentGridProps) {
         <Copy size={14} aria-hidden />
         Copy
       </Button>
-      <MenuTrigger>
-        <AriaButton className="button" data-look="outline">
-          <Download size={14} aria-hidden />
-          Export
-        </AriaButton>
-        <Popover className="popover" placement="bottom end">
-          <Menu
-            className="menu"
-            aria-label="Export as"
-            onAction={(key) => void exportTable(table, key as (typeof TABLE_FORMATS)[number])}
-          >
-            {TABLE_FORMATS.map((format) => (
-              <MenuItem key={format} id={format} className="menu-item" textValue={FORMAT_NAMES[format]}>
-                <span>{FORMAT_NAMES[format]}</span>
-              </MenuItem>
-            ))}
-          </Menu>
-        </Popover>
-      </MenuTrigger>
+      {exporter && <ExportMenu document={exporter} options={options} />}
     </>
   );
   return (

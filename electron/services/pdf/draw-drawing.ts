@@ -2,6 +2,7 @@ import type { Box, Point } from '@latchwork/core/base/point';
 import { arcSpanDeg, onArc } from '@latchwork/core/exports/drawing/arc-span';
 import { codeRectangles, type CodeItem } from '@latchwork/core/exports/drawing/code-modules';
 import type { Drawing, DrawingItem } from '@latchwork/core/exports/drawing/drawing';
+import { uncodedText } from '@latchwork/core/exports/drawing/uncoded-text';
 import { DASH_MM, FILL_COLOURS, lineMmOf, lineOf } from '@latchwork/core/exports/drawing/stroke-of';
 import { CAPITALS } from '@latchwork/core/exports/drawing/text-width';
 import { modulesOf } from '../modules-of';
@@ -128,11 +129,5 @@ function drawCode(pen: Pen, item: CodeItem): void {
   }
   doc.undash().lineWidth(0.13).strokeColor(INK);
   doc.rect(item.at.x, item.at.y, item.widthMm, item.heightMm).stroke();
-  drawText(pen, {
-    kind: 'text',
-    at: { x: item.at.x + item.widthMm / 2, y: item.at.y + item.heightMm / 2 },
-    text: 'no code',
-    heightMm: Math.min(2, item.heightMm / 2, item.widthMm / 8),
-    align: 'middle',
-  });
+  drawText(pen, uncodedText(item));
 }

@@ -1,12 +1,9 @@
 import { EXPORTERS } from '@latchwork/core/exports/index';
-import { exportPdf } from '../files/export-pdf';
-import { exportTable } from '../files/export-table';
-import { exportXml } from '../files/export-xml';
+import { exportDocument, formatCode, formatsOf } from '../files/export-document';
 import { importCatalogue } from '../files/import-catalogue';
 import { openFile, reloadFromDisk, startNew } from '../files/open';
 import { save, saveAs } from '../files/save';
-import { appStore, isDirty } from '../store';
-import { today } from '../today';
+import { isDirty } from '../store';
 import type { Action } from './action';
 
 export const FILE_ACTIONS: readonly Action[] = [
@@ -46,26 +43,11 @@ export const FILE_ACTIONS: readonly Action[] = [
   { id: 'file.close', label: 'Close project', group: 'File', run: startNew },
   { id: 'file.add-catalogue', label: 'Add a catalogue …', group: 'File', run: importCatalogue },
   ...EXPORTERS.flatMap((exporter) =>
-    (['csv', 'xlsx', 'json'] as const).map((format) => ({
+    formatsOf(exporter).map((format) => ({
       id: `export.${exporter.id}.${format}`,
-      label: `Export ${exporter.title.toLowerCase()} as ${format.toUpperCase()} …`,
+      label: `Export ${exporter.title.toLowerCase()} as ${formatCode(exporter, format)} …`,
       group: 'File' as const,
-      run: () => {
-        const { harness, check } = appStore.getState();
-        return exportTable(exporter.table({ harness, check, date: today() }), format);
-      },
+      run: () => exportDocument(exporter, format),
     })),
   ),
-  ...EXPORTERS.filter((exporter) => exporter.paper).map((exporter) => ({
-    id: `export.${exporter.id}.pdf`,
-    label: `Export ${exporter.title.toLowerCase()} as PDF …`,
-    group: 'File' as const,
-    run: () => exportPdf(exporter),
-  })),
-  ...EXPORTERS.filter((exporter) => exporter.xml).map((exporter) => ({
-    id: `export.${exporter.id}.xml`,
-    label: `Export ${exporter.title.toLowerCase()} as ${exporter.xml?.standard ?? 'XML'} …`,
-    group: 'File' as const,
-    run: () => exportXml(exporter),
-  })),
 ];

@@ -1,17 +1,14 @@
 import type { DocumentOptions, Exporter } from '@latchwork/core/exports/exporter';
 import { say } from '../../ui/toasts';
 import { callHost } from '../host';
-import { appStore } from '../store';
-import { today } from '../today';
+import { documentInput } from './document-input';
 import { exportAs } from './export-as';
 
 /** Writes a document in the XML format of its standard to a file of the user's choice. */
 export function exportXml(document: Exporter, options?: DocumentOptions): Promise<void> | void {
   const form = document.xml;
   if (!form) throw new Error(`${document.id} is not made as XML`);
-  const { check } = appStore.getState();
-  const input = { harness: check.harness, check, date: today(), ...(options ? { options } : {}) };
-  const text = form.text(input);
+  const text = form.text(documentInput(options));
   if (!text.ok) return say('problem', `Nothing was exported. ${text.problem}`);
   return exportAs(document, `.${form.extension}`, (target) =>
     callHost('file:export', {

@@ -1,0 +1,36 @@
+import { Download } from 'lucide-react';
+import { Button as AriaButton, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+import type { DocumentOptions, Exporter } from '@latchwork/core/exports/exporter';
+import { type ExportFormat, exportDocument, formatName, formatsOf } from '../app/files/export-document';
+
+export interface ExportMenuProps {
+  readonly document: Exporter;
+  readonly options?: DocumentOptions | undefined;
+  readonly label?: string;
+  readonly look?: 'outline' | 'plain';
+}
+
+/** Offers a document in every format that it is made in. */
+export function ExportMenu({ document, options, label = 'Export', look = 'outline' }: ExportMenuProps) {
+  return (
+    <MenuTrigger>
+      <AriaButton className="button" data-look={look}>
+        <Download size={14} aria-hidden />
+        {label}
+      </AriaButton>
+      <Popover className="popover" placement="bottom end">
+        <Menu
+          className="menu"
+          aria-label={`Export ${document.title.toLowerCase()} as`}
+          onAction={(key) => void exportDocument(document, key as ExportFormat, options)}
+        >
+          {formatsOf(document).map((format) => (
+            <MenuItem key={format} id={format} className="menu-item" textValue={formatName(document, format)}>
+              <span>{formatName(document, format)}</span>
+            </MenuItem>
+          ))}
+        </Menu>
+      </Popover>
+    </MenuTrigger>
+  );
+}
