@@ -57,6 +57,19 @@ export const OnDiskAnswer = z.discriminatedUnion('status', [
 ]);
 export type OnDiskAnswer = z.infer<typeof OnDiskAnswer>;
 
+/** Who works on a file. `unguarded`: nobody can tell, and why. */
+export const HoldAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('held') }),
+  z.strictObject({
+    status: z.literal('held-elsewhere'),
+    user: z.string(),
+    host: z.string(),
+    since: z.iso.datetime(),
+  }),
+  z.strictObject({ status: z.literal('unguarded'), reason: z.string() }),
+]);
+export type HoldAnswer = z.infer<typeof HoldAnswer>;
+
 export const ExportAnswer = z.discriminatedUnion('status', [
   z.strictObject({ status: z.literal('saved'), name: z.string() }),
   Exists,

@@ -11,6 +11,8 @@ export const channels = [
   'project:save',
   'project:save-as',
   'project:on-disk',
+  'project:hold',
+  'project:let-go',
   'file:export',
   'table:export',
   'paper:export',

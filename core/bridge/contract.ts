@@ -4,10 +4,12 @@ import { Paper } from '../exports/paper/paper';
 import { Table } from '../exports/table';
 import {
   CatalogueAnswer,
+  Done,
   DoneAnswer,
   ExportAnswer,
   ExternalAnswer,
   FolderAnswer,
+  HoldAnswer,
   InitialAnswer,
   OnDiskAnswer,
   OpenAnswer,
@@ -82,6 +84,15 @@ export const contract = {
     request: z.strictObject({ token: Token, revision: z.string() }),
     response: OnDiskAnswer,
   },
+  /**
+   * Says that this window works on the file, for others to see; to be said again every half minute or so. `takeOver` puts
+   * it in the place of whoever does.
+   */
+  'project:hold': {
+    request: z.strictObject({ token: Token, window: z.uuid(), takeOver: z.boolean() }),
+    response: HoldAnswer,
+  },
+  'project:let-go': { request: z.strictObject({ token: Token, window: z.uuid() }), response: Done },
   /** In the browser host the file goes to the folder `exports` inside the working folder. */
   'file:export': {
     request: z.strictObject({

@@ -1,8 +1,11 @@
+import { hostname, userInfo } from 'node:os';
 import { type Handlers } from '@latchwork/core/bridge/contract';
 import { backupHandlers } from './backup-handlers';
 import { Backups } from './backups';
 import { catalogueHandlers } from './catalogue-handlers';
 import { exportHandlers } from './export-handlers';
+import { FileLocks, isProcessAlive } from './file-lock';
+import { holdHandlers } from './hold-handlers';
 import { PathTokens } from './path-tokens';
 import { type Places } from './places';
 import { projectHandlers } from './project-handlers';
@@ -17,6 +20,7 @@ export interface Services {
   readonly recent: RecentProjects;
   readonly settings: SettingsFile;
   readonly backups: Backups;
+  readonly locks: FileLocks;
 }
 
 export function openServices(places: Places, now: () => Date = () => new Date()): Services {
@@ -26,12 +30,19 @@ export function openServices(places: Places, now: () => Date = () => new Date())
     recent: new RecentProjects(places.dataFolder, now),
     settings: new SettingsFile(places.dataFolder),
     backups: new Backups(places.dataFolder, now),
+    locks: new FileLocks({
+      user: userInfo().username,
+      host: hostname(),
+      processId: process.pid,
+      now,
+      isAlive: isProcessAlive,
+    }),
   };
 }
 
 /** All answers of a host to a window. */
 export function createHandlers(services: Services, shell: Shell): Handlers {
-  const { places, settings, backups, tokens } = services;
+  const { places, settings, backups, tokens, locks } = services;
   return {
     'app:info': async () => ({
       version: shell.version,
@@ -43,6 +54,7 @@ export function createHandlers(services: Services, shell: Shell): Handlers {
     ...exportHandlers(places, shell),
     ...catalogueHandlers(places, shell),
     ...backupHandlers(backups, tokens),
+    ...holdHandlers(locks, tokens),
     'settings:get': () => settings.get(),
     'settings:set': (value) => settings.set(value),
     'shell:open-external': async ({ url }) =>
