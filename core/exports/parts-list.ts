@@ -2,6 +2,7 @@ import type { Harness } from '../derive/harness';
 import { PART_KIND_NAMES, type Part } from '../model/parts/part';
 import { documentHead } from './document-head';
 import type { Exporter } from './exporter';
+import { findNumbers } from './parts/find-numbers';
 import { harnessLines, lineDesignators, lineObjects, lineQuantity, lineRemarks } from './parts/harness-lines';
 import type { PartLine } from './parts/part-lines';
 import type { Cell, Column, Table } from './table';
@@ -40,7 +41,7 @@ function partsListTable(harness: Harness): Table {
     title: partsList.title,
     head: documentHead(harness.project, partsList.title, [['Quantities', 'for one harness']]),
     columns: [...COLUMNS],
-    rows: lines.map((line, i) => rowOf(line, i + 1, findOf.get(findKey(line)) ?? 0)),
+    rows: lines.map((line, i) => rowOf(line, i + 1, findOf(line))),
     objects: lines.map(lineObjects),
   };
 }
@@ -69,15 +70,3 @@ function rowOf(line: PartLine, item: number, find: number): Record<(typeof COLUM
 function formOf(part: Part | undefined): string | null {
   return part && 'form' in part ? (part.form ?? null) : null;
 }
-
-/** The number on the drawing's balloon: one per part, so the colours of one wire share it. */
-function findNumbers(lines: readonly PartLine[]): ReadonlyMap<string, number> {
-  const out = new Map<string, number>();
-  for (const line of lines) {
-    const key = findKey(line);
-    if (!out.has(key)) out.set(key, out.size + 1);
-  }
-  return out;
-}
-
-const findKey = (line: PartLine): string => `${line.kind} ${line.part?.id ?? ''}`;

@@ -1,0 +1,67 @@
+import { baselineOf } from '../../model/baseline';
+import { cautionsOf } from '../cautions';
+import type { DocumentInput } from '../exporter';
+import type { Paper } from '../paper/paper';
+import { A4_LANDSCAPE } from '../paper/sheet';
+import type { Cell, Table } from '../table';
+
+/** What stands in the cautions and the title block of every page already. */
+const ELSEWHERE = new Set([
+  'Caution', 'Document', 'Title', 'Supplementary title', 'Identification number', 'Revision', 'Legal owner', 'Creator',
+  'Approved by', 'Date of issue',
+]); // prettier-ignore
+
+const COLUMNS: readonly { readonly title: string; readonly share: number; readonly keys: readonly string[]; readonly align?: 'right' }[] = [
+  { title: 'Item', share: 4, keys: ['item'], align: 'right' },
+  { title: 'Part number', share: 15, keys: ['partNumber', 'colour'] },
+  { title: 'Description', share: 24, keys: ['description', 'form'] },
+  { title: 'Per harness', share: 9, keys: ['perHarness', 'unit'], align: 'right' },
+  { title: 'Order', share: 9, keys: ['orderQuantity', 'unit'], align: 'right' },
+  { title: 'Left over', share: 8, keys: ['leftOver'], align: 'right' },
+  { title: 'Price of one', share: 9, keys: ['unitPrice'], align: 'right' },
+  { title: 'Cost', share: 11, keys: ['lineCost', 'currency'], align: 'right' },
+  { title: 'Days', share: 6, keys: ['leadTimeDays'], align: 'right' },
+  { title: 'Supplier', share: 18, keys: ['supplier', 'orderCode'] },
+]; // prettier-ignore
+
+/** The purchase list as pages: what it comes to, the lines, and what is to be said of single lines. */
+export function purchasePaper(table: Table, { harness: { project }, date }: DocumentInput): Paper {
+  const revision = project.revisions.at(-1);
+  const remarks = table.rows.flatMap((row) => {
+    const said = [row['formReason'] ?? null, row['alternates'] ?? null, row['remarks'] ?? null].filter((c) => c !== null);
+    return said.length > 0 ? [[`Item ${row['item']}, ${row['partNumber'] ?? 'no part'}`, said.join('; ')] as [string, string]] : [];
+  }); // prettier-ignore
+  return {
+    id: table.id,
+    title: table.title,
+    titleBlock: project.titleBlock,
+    revision: revision ? `${revision.revision} (${revision.status})` : 'not given',
+    baseline: baselineOf(project),
+    date,
+    sheet: A4_LANDSCAPE,
+    cautions: [...cautionsOf(project)],
+    blocks: [
+      { kind: 'heading', text: 'Order' },
+      { kind: 'fields', rows: table.head.filter(([label]) => !ELSEWHERE.has(label)) },
+      { kind: 'heading', text: `Lines (${table.rows.length})` },
+      {
+        kind: 'table',
+        columns: COLUMNS.map(({ title, share, align }) => ({ title, share, ...(align ? { align } : {}) })),
+        rows: table.rows.map((row) => COLUMNS.map((c) => cellText(c.keys.map((k) => row[k] ?? null)))),
+      },
+      ...(remarks.length > 0
+        ? [
+            { kind: 'heading' as const, text: 'To single lines' },
+            { kind: 'fields' as const, rows: remarks },
+          ]
+        : []),
+    ],
+  };
+}
+
+/** Several cells of a row in one of the page; the first that is not known is said to be so. */
+function cellText(cells: readonly Cell[]): string {
+  const [first = null, ...rest] = cells;
+  if (first === null) return 'not known';
+  return [first, ...rest.filter((c) => c !== null)].join(' ');
+}
