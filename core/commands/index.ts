@@ -1,3 +1,4 @@
+import { branchInsert } from './branch-insert';
 import { cableAdd } from './cable-add';
 import { cavitySetSignal } from './cavity-set-signal';
 import { cavitySetState } from './cavity-set-state';
@@ -49,10 +50,13 @@ import { projectTake } from './project-take';
 import { projectUseLimitSet } from './project-use-limit-set';
 import { segmentAdd } from './segment-add';
 import { segmentEdit } from './segment-edit';
+import { segmentJoin } from './segment-join';
+import { segmentSplit } from './segment-split';
 import { signalAdd } from './signal-add';
 import { signalEdit } from './signal-edit';
 import { spliceAdd } from './splice-add';
 import { spliceEdit } from './splice-edit';
+import { splicePlaceOnSegment } from './splice-place-on-segment';
 import { tieAdd } from './tie-add';
 import { tieEdit } from './tie-edit';
 import { wireAdd } from './wire-add';
@@ -65,6 +69,7 @@ import { wireUnpinPath } from './wire-unpin-path';
 
 /** Everything a user can do to a project. */
 export const COMMANDS = [
+  branchInsert,
   cableAdd,
   cavitySetSignal,
   cavitySetState,
@@ -116,10 +121,13 @@ export const COMMANDS = [
   projectUseLimitSet,
   segmentAdd,
   segmentEdit,
+  segmentJoin,
+  segmentSplit,
   signalAdd,
   signalEdit,
   spliceAdd,
   spliceEdit,
+  splicePlaceOnSegment,
   tieAdd,
   tieEdit,
   wireAdd,

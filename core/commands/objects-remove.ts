@@ -5,6 +5,7 @@ import type { Datum } from '../model/topology';
 import { command } from './command';
 import { removeObjects } from './shared/draft-object';
 import { unusedContacts } from './shared/drop-contact';
+import { withoutUndefined } from './shared/without-undefined';
 
 /** Takes objects away with everything that cannot stand without them: a connector takes its wires and mates. */
 export const objectsRemove = command({
@@ -119,8 +120,4 @@ function clearNames(
 function datumObject(datum: Datum): string {
   if (datum.at === 'node') return datum.node;
   return datum.at === 'connector' ? datum.connector : datum.station.segment;
-}
-
-function withoutUndefined<T extends object>(item: T): T {
-  return Object.fromEntries(Object.entries(item).filter(([, v]) => v !== undefined)) as T;
 }

@@ -197,6 +197,10 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'nodes.move', args: { moves: [{ id: n1, to: { x: -20, y: 10 } }] } },
     { id: 'segment.add', args: { from: n1, to: n3 } },
     { id: 'segment.edit', args: { id: s1, change: { lengthMm: 410 } } },
+    { id: 'segment.split', args: { station: { segment: s1, atMm: 120 }, designator: 'N9' } },
+    { id: 'segment.join', args: { node: n3 } },
+    { id: 'branch.insert', args: { at: { segment: s1, atMm: 90 }, to: { x: 90, y: 60 }, connectors: [connector('X3')] } },
+    { id: 'splice.place-on-segment', args: { splice: p.splices[0]!.id, station: { segment: s1, atMm: 60 } } },
     {
       id: 'covering.add',
       args: { part: part('covering', 'SLEEVE'), from: { segment: s1, atMm: 0 }, to: { segment: s1, atMm: 50 } },
@@ -245,6 +249,16 @@ export function goodCalls(p: Project): readonly Call[] {
 
 /** Changes the workbench so that a call is possible which would be refused on it as it is. */
 export const PREPARED: Partial<Record<CommandId, (p: Project) => Project>> = {
+  // N3 in the middle of the way: N1, N3, N2.
+  'segment.join': (p) => {
+    const [n1, n2, n3] = p.nodes.map((n) => n.id) as [string, string, string];
+    const half = { id: '00000000-0000-4000-8000-0000000d0003', designator: 'S2', from: n1, to: n3 };
+    return {
+      ...p,
+      segments: [...p.segments.map((s) => ({ ...s, from: n2, to: n3 })), half],
+      wires: p.wires.map((w) => ({ ...w, path: [half.id, p.segments[0]!.id] })),
+    };
+  },
   'wire.unpin-path': (p) => ({
     ...p,
     wires: p.wires.map((w) => ({ ...w, path: p.segments.map((s) => s.id) })),
