@@ -3,9 +3,11 @@ import { openProblemText } from '@latchwork/core/model/problem';
 import type { Part } from '@latchwork/core/model/parts/part';
 import { say } from '../ui/toasts';
 import { keepBackups, offerBackups } from './files/backups';
+import { keepHold } from './files/hold-file';
 import { takeOpened } from './files/opened';
 import { watchDisk } from './files/watch-disk';
 import { callHost, hostStore, refreshRecent } from './host';
+import { keepFindingHistory } from './seen-findings';
 import { keepSettings } from './settings';
 import { appStore, isDirty } from './store';
 import { keepTheme } from './theme';
@@ -24,7 +26,9 @@ export async function startUp(): Promise<void> {
   hostStore.setState({ info, demos: demos?.demos ?? [] });
   if (!(await offerBackups())) await openInitial();
   keepBackups();
+  keepFindingHistory();
   watchDisk();
+  keepHold();
   window.addEventListener('beforeunload', (event) => {
     if (isDirty(appStore.getState())) event.preventDefault();
   });

@@ -29,6 +29,10 @@ export interface DocumentState {
   readonly revision: string | null;
   /** The project as it is on disk; a different identity now means unsaved changes. */
   readonly savedProject: Project | null;
+  /** The project as `revision` holds it, to merge from; null where that is not known. */
+  readonly base: Project | null;
+  /** Another who works on the file, as far as can be told. */
+  readonly heldBy: { readonly user: string; readonly host: string; readonly since: string } | null;
   readonly savedAt: Date | null;
   readonly changedOnDisk: boolean;
 }
@@ -219,6 +223,8 @@ const newDocument = (id: string): DocumentState => ({
   name: 'Untitled',
   revision: null,
   savedProject: null,
+  base: null,
+  heldBy: null,
   savedAt: null,
   changedOnDisk: false,
 });

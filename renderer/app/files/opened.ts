@@ -4,6 +4,7 @@ import { parseProject } from '@latchwork/core/model/parse';
 import { say } from '../../ui/toasts';
 import { refreshRecent } from '../host';
 import { appStore } from '../store';
+import { holdFile, letGo } from './hold-file';
 
 export interface OpenedAs {
   /** Text that is newer than its file, or has none: a backup. */
@@ -22,6 +23,7 @@ export async function takeOpened(
     return false;
   }
   const project = parsed.value;
+  await letGo();
   const onDisk = opened.token !== null && !unsaved ? project : null;
   appStore.getState().open(project, {
     ...(document ? { id: document } : {}),
@@ -30,7 +32,11 @@ export async function takeOpened(
     revision: opened.revision,
     // Another object than the one on the sheet: the work counts as not saved.
     savedProject: unsaved ? { ...project } : onDisk,
+    base: onDisk,
   });
-  if (opened.token !== null) await refreshRecent();
+  if (opened.token !== null) {
+    await refreshRecent();
+    await holdFile();
+  }
   return true;
 }

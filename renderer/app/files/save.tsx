@@ -4,11 +4,15 @@ import { say } from '../../ui/toasts';
 import { callHost, hostStore, refreshRecent } from '../host';
 import { appStore } from '../store';
 import { askFileName } from './ask-file-name';
+import { holdFile, letGo, mayWrite } from './hold-file';
+import { settleOnDisk } from './settle-on-disk';
 
 /** Saves under the document's own name; asks for one where it has none. True when it is on disk. */
 export async function save(): Promise<boolean> {
   const { document, history } = appStore.getState();
   if (document.token === null) return saveAs();
+  const held = await mayWrite();
+  if (held !== 'write') return held === 'other' ? saveAs() : false;
   return saveOver(document.token, history.project, document.revision);
 }
 
@@ -24,16 +28,10 @@ async function saveOver(token: string, project: Saved, revision: string | null):
     return false;
   }
   appStore.getState().setDocument({ changedOnDisk: true });
-  const choice = await askChoice(
-    'The file was changed by someone else',
-    'It is not the one that was opened here, so nothing was written. You can keep both by saving yours under another name, or write over theirs.',
-    [
-      { answer: 'over', text: 'Write over theirs' },
-      { answer: 'other', text: 'Save under another name', primary: true },
-    ],
-  );
-  if (choice === 'other') return saveAs();
-  return choice === 'over' ? saveOver(token, project, null) : false;
+  const settled = await settleOnDisk();
+  if (settled === 'merged') return save();
+  if (settled === 'other') return saveAs();
+  return settled === 'over' ? saveOver(token, project, null) : false;
 }
 
 /** Asks for a name and saves under it. */
@@ -58,7 +56,9 @@ export async function saveAs(): Promise<boolean> {
       return false;
     }
     if (answer.status === 'saved') {
+      await letGo();
       markSaved(project, { token: answer.token, name: answer.name, revision: answer.revision });
+      await holdFile();
       return true;
     }
     const over = await askReplace(answer.name);
@@ -81,7 +81,7 @@ type Saved = Parameters<typeof serialiseProject>[0];
 /** What was sent is what is on disk; edits made meanwhile stay unsaved. */
 function markSaved(savedProject: Saved, file: { token?: string; name?: string; revision: string }): void {
   const { document, setDocument } = appStore.getState();
-  setDocument({ ...file, savedProject, savedAt: new Date(), changedOnDisk: false });
+  setDocument({ ...file, savedProject, base: savedProject, savedAt: new Date(), changedOnDisk: false });
   void callHost('backup:discard', { document: document.id });
   void refreshRecent();
 }
