@@ -1,9 +1,12 @@
 import { connectionTable } from './connection-table';
+import { cutList } from './cut-list';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
 import { partsList } from './parts-list';
+import { pinouts } from './pinouts';
 import { purchaseList } from './purchase-list';
 import { purchaseVolumes } from './purchase-volumes';
+import { requestForQuotation } from './request-for-quotation';
 import { whereUsed } from './where-used';
 
 /** The documents, in the order in which they are offered. */
@@ -11,7 +14,10 @@ export const EXPORTERS: readonly Exporter[] = [
   partsList,
   purchaseList,
   purchaseVolumes,
+  requestForQuotation,
   whereUsed,
   connectionTable,
+  pinouts,
+  cutList,
   findingsReport,
 ];

@@ -5,6 +5,7 @@ import { documentHead } from '../document-head';
 import type { DocumentInput, Exporter } from '../exporter';
 import type { Table } from '../table';
 import type { Paper, PaperBlock } from './paper';
+import type { Sheet } from './sheet';
 
 type Lines = readonly (readonly [string, string])[];
 
@@ -20,6 +21,7 @@ export function benchPaper(
   { harness: { project }, date }: DocumentInput,
   summary: Lines,
   blocks: readonly PaperBlock[],
+  sheet?: Sheet,
 ): Paper {
   const revision = project.revisions.at(-1);
   const { name, revision: of } = project.limitSet;
@@ -30,6 +32,7 @@ export function benchPaper(
     revision: revision ? `${revision.revision} (${revision.status})` : 'not given',
     baseline: baselineOf(project),
     date,
+    ...(sheet ? { sheet } : {}),
     cautions: [...cautionsOf(project), ...SHOP_CAUTIONS],
     blocks: [
       {

@@ -1,21 +1,5 @@
-import type { CavityUse } from '@latchwork/core/derive/harness';
+import type { ContactMark } from '@latchwork/core/derive/contact-mark';
 import type { Pen } from './pen';
-
-/** What stands in a cavity, by shape alone. */
-export type ContactMark = 'pin' | 'socket' | 'plugged' | 'blocked' | 'empty' | 'unloaded';
-
-export function contactMarkOf(use: CavityUse): ContactMark {
-  const { part } = use.connector;
-  if (use.state === 'blocked' || part?.keyPositions?.includes(use.cavity)) return 'blocked';
-  if (use.state === 'plugged') return 'plugged';
-  if (use.state === 'empty') return 'empty';
-  // A header comes with its contacts in it.
-  const kind =
-    part?.kind === 'header' || use.connector.connector.supply === 'equipment'
-      ? part?.contactKind
-      : (use.ends[0]?.end.contactPart ?? use.spare)?.contactKind;
-  return kind ?? 'unloaded';
-}
 
 /** Draws the mark around a point; `r` is the half of the cavity, px. */
 export function paintContactMark(

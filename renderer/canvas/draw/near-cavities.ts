@@ -1,6 +1,7 @@
+import { contactMarkOf } from '@latchwork/core/derive/contact-mark';
 import type { ConnectorItem } from '../scene/items';
 import { wireStyleOf, NO_COLOUR, type WireStyle } from '../scene/wire-style';
-import { contactMarkOf, paintContactMark } from './contact-mark';
+import { paintContactMark } from './contact-mark';
 import { clamp, mono, shortened, text, type Pen } from './pen';
 import { casingOf, wireWidthPx } from './wires';
 
