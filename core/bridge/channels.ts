@@ -25,6 +25,8 @@ export const channels = [
   'backup:list',
   'backup:open',
   'backup:discard',
+  'finding-history:read',
+  'finding-history:write',
   'settings:get',
   'settings:set',
   'shell:open-external',

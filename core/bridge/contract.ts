@@ -17,6 +17,7 @@ import {
   SaveAsAnswer,
 } from './answers';
 import { type Channel } from './channels';
+import { RememberedFindings } from '../model/remembered-finding';
 import { Settings } from './settings';
 
 const Nothing = z.strictObject({});
@@ -169,6 +170,15 @@ export const contract = {
   /** Opens the text as an unsaved change of its file where that file still exists, else as a new project. */
   'backup:open': { request: z.strictObject({ document: DocumentId }), response: OpenAnswer },
   'backup:discard': { request: z.strictObject({ document: DocumentId }), response: DoneAnswer },
+  /** Since when the findings of a project are there, as this machine has seen it; null where it never saw the project. */
+  'finding-history:read': {
+    request: z.strictObject({ project: z.uuid() }),
+    response: z.strictObject({ findings: RememberedFindings.nullable() }),
+  },
+  'finding-history:write': {
+    request: z.strictObject({ project: z.uuid(), findings: RememberedFindings }),
+    response: DoneAnswer,
+  },
   'settings:get': { request: Nothing, response: Settings },
   'settings:set': { request: Settings, response: DoneAnswer },
   'shell:open-external': { request: z.strictObject({ url: z.string() }), response: ExternalAnswer },

@@ -1,5 +1,8 @@
+import { REMEMBERED_FINDINGS, type RememberedFinding } from '../model/remembered-finding';
+import { compareText } from '../base/stable-order';
+import { idFromText } from '../model/ids';
 import type { Finding } from '../rules/finding';
-import { compareFindings, type Checked } from './compare-findings';
+import { compareFindings, fingerprint, type Checked } from './compare-findings';
 
 /** When a finding was first seen, and when it last said something else. Moments are texts that the caller passes in. */
 export interface Seen {
@@ -13,8 +16,7 @@ export type SeenFindings = ReadonlyMap<string, Seen>;
 
 /**
  * The watch begins: what is there now may be older than this moment. The project file holds decisions and no history
- * of findings (a finding is derived, and an edit outside would leave such a history wrong), so the watch lasts as long
- * as the file is open.
+ * of findings (a finding is derived, and an edit outside would leave such a history wrong); the machine remembers it.
  */
 export const startSeen = (findings: readonly Finding[], now: string): SeenFindings =>
   new Map(findings.map((f) => [f.key, { first: now, fromStart: true, changed: null }]));
@@ -32,3 +34,46 @@ export function goOnSeen(seen: SeenFindings, before: Checked, after: Checked, no
   }
   return next;
 }
+
+/**
+ * What the machine remembers from before comes to a watch that has just begun. A finding that it remembers keeps its first
+ * day, and has changed by now where it says something else; one that it does not know has come since.
+ */
+export function recall(
+  seen: SeenFindings,
+  checked: Checked,
+  remembered: readonly RememberedFinding[],
+  now: string,
+): SeenFindings {
+  const known = new Map(remembered.map((r) => [r.finding, r]));
+  const next = new Map(seen);
+  for (const f of checked.findings) {
+    const old = known.get(idFromText(f.key));
+    const here = seen.get(f.key);
+    if (here && !here.fromStart) continue;
+    if (!old)
+      next.set(f.key, { first: here?.first ?? now, fromStart: false, changed: here?.changed ?? null });
+    else {
+      const changed = here?.changed ?? (old.says === saysOf(checked, f) ? old.changed : now);
+      next.set(f.key, { first: old.first, fromStart: false, changed });
+    }
+  }
+  return next;
+}
+
+/** The watch for the machine to remember: the findings seen last go first, should there be too many. */
+export function toRemember(seen: SeenFindings, checked: Checked): readonly RememberedFinding[] {
+  return checked.findings
+    .flatMap((f): RememberedFinding[] => {
+      const here = seen.get(f.key);
+      return here
+        ? [{ finding: idFromText(f.key), says: saysOf(checked, f), first: here.first, changed: here.changed }]
+        : [];
+    })
+    .sort(
+      (a, b) => compareText(b.changed ?? b.first, a.changed ?? a.first) || compareText(a.finding, b.finding),
+    )
+    .slice(0, REMEMBERED_FINDINGS);
+}
+
+const saysOf = ({ project }: Checked, finding: Finding): string => idFromText(fingerprint(project, finding));

@@ -71,3 +71,13 @@ export const standingsOf = (
 ): ReadonlyMap<string, Standing> => new Map(findings.map((f) => [f.key, standingOf(project, f, date)]));
 
 export const isAccepted = (standing: Standing | undefined): boolean => standing?.state === 'accepted';
+
+/** Findings that still want an answer on the day `date`: those that no decision covers. */
+export const uncovered = (
+  project: Project,
+  findings: readonly Finding[],
+  date: string,
+): readonly Finding[] =>
+  project.decisions.length === 0
+    ? findings
+    : findings.filter((f) => !isAccepted(standingOf(project, f, date)));

@@ -6,6 +6,7 @@ import { catalogueHandlers } from './catalogue-handlers';
 import { exportHandlers } from './export-handlers';
 import { FileLocks, isProcessAlive } from './file-lock';
 import { holdHandlers } from './hold-handlers';
+import { FindingHistory, findingHistoryHandlers } from './finding-history';
 import { PathTokens } from './path-tokens';
 import { type Places } from './places';
 import { projectHandlers } from './project-handlers';
@@ -20,6 +21,7 @@ export interface Services {
   readonly recent: RecentProjects;
   readonly settings: SettingsFile;
   readonly backups: Backups;
+  readonly findingHistory: FindingHistory;
   readonly locks: FileLocks;
 }
 
@@ -30,6 +32,7 @@ export function openServices(places: Places, now: () => Date = () => new Date())
     recent: new RecentProjects(places.dataFolder, now),
     settings: new SettingsFile(places.dataFolder),
     backups: new Backups(places.dataFolder, now),
+    findingHistory: new FindingHistory(places.dataFolder),
     locks: new FileLocks({
       user: userInfo().username,
       host: hostname(),
@@ -42,7 +45,7 @@ export function openServices(places: Places, now: () => Date = () => new Date())
 
 /** All answers of a host to a window. */
 export function createHandlers(services: Services, shell: Shell): Handlers {
-  const { places, settings, backups, tokens, locks } = services;
+  const { places, settings, backups, findingHistory, tokens, locks } = services;
   return {
     'app:info': async () => ({
       version: shell.version,
@@ -55,6 +58,7 @@ export function createHandlers(services: Services, shell: Shell): Handlers {
     ...catalogueHandlers(places, shell),
     ...backupHandlers(backups, tokens),
     ...holdHandlers(locks, tokens),
+    ...findingHistoryHandlers(findingHistory),
     'settings:get': () => settings.get(),
     'settings:set': (value) => settings.set(value),
     'shell:open-external': async ({ url }) =>

@@ -2,7 +2,9 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode }
 import { useStore } from 'zustand';
 import { byId } from '@latchwork/core/base/by-id';
 import { boxAround, type Box } from '@latchwork/core/base/point';
+import { uncovered } from '@latchwork/core/decisions/standing';
 import { appStore, keyOfRef, type AppStore } from '../app/store';
+import { useToday } from '../app/today';
 import { useTokens } from '../ui/use-tokens';
 import { diagramKey } from './diagram-keys';
 import { createDiagramModel } from './diagram-model';
@@ -12,7 +14,7 @@ import { overlayIsEmpty, paintOverlay, type Overlay } from './draw/overlay';
 import type { Pen } from './draw/pen';
 import { FindingTip } from './finding-tip';
 import type { Interaction, InteractionState } from './interaction';
-import { placeBadges, type Badge } from './scene/badges';
+import { placeBadges } from './scene/badges';
 import { keysOnSheet } from './scene/keys-on-sheet';
 import { boxOfKey, buildDiagramScene, sceneBounds, type DiagramScene } from './scene/diagram-scene';
 import { offerSheet } from './sheet-handle';
@@ -34,18 +36,15 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   const check = useStore(store, (s) => s.check);
   const findingsShown = useStore(store, (s) => s.view.findingsShown);
   const camera = useStore(store, (s) => s.view.diagramCamera);
+  const day = useToday();
   const scene = useScene(harness);
-  // Findings come a moment after the edit; until then those of before are placed on the scene of now.
-  const badges = useMemo(
-    () =>
-      findingsShown
-        ? placeBadges(
-            check.findings.filter((f) => !f.open),
-            scene,
-          )
-        : NO_BADGES,
-    [check, scene, findingsShown],
-  );
+  // Findings come a moment after the edit; until then those of before are placed on the scene of now. What a decision in
+  // force covers has had its answer.
+  const badges = useMemo(() => {
+    const faults = uncovered(check.harness.project, check.findings, day).filter((f) => !f.open);
+    // What is critical cannot be hidden.
+    return placeBadges(findingsShown ? faults : faults.filter((f) => f.severity === 'critical'), scene);
+  }, [check, day, scene, findingsShown]);
   const boxes = useMemo<SheetBoxes>(() => {
     const around = (keys: Iterable<string>): Box | null =>
       boxAround(
@@ -120,8 +119,6 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
     </div>
   );
 }
-
-const NO_BADGES: readonly Badge[] = [];
 
 const keyOfBadge = (hover: NonNullable<InteractionState['hover']>): string =>
   hover.target.on === 'badge' ? hover.target.key : '';

@@ -65,7 +65,7 @@ export function FindingsPage() {
           </label>
           <ReportMenu />
         </div>
-        <ReleaseLine />
+        <ReleaseLine showBlocking={() => setFilter({ ...ALL_FINDINGS, severity: 'critical' })} />
         {findings.length === 0 ? (
           <NothingFound />
         ) : count === 0 ? (

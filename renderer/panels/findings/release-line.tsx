@@ -2,10 +2,11 @@ import { useMemo } from 'react';
 import { releaseObstacles } from '@latchwork/core/decisions/release-obstacles';
 import { useApp } from '../../app/store';
 import { useToday } from '../../app/today';
+import { Button } from '../../ui/button';
 import { SeverityMark } from '../../ui/severity-mark';
 
 /** What keeps the project from being released: critical findings that no decision covers. Silent where nothing was found. */
-export function ReleaseLine() {
+export function ReleaseLine({ showBlocking }: { showBlocking: () => void }) {
   const check = useApp((s) => s.check);
   const day = useToday();
   const { blocking, open, accepted } = useMemo(
@@ -24,6 +25,9 @@ export function ReleaseLine() {
             {blocking.length === 1 ? 'finding' : 'findings'}.{' '}
             <span className="second">Others: {others}.</span>
           </span>
+          <Button look="link" onClick={showBlocking}>
+            Show
+          </Button>
         </>
       ) : (
         <span>No critical finding blocks a release; {others}.</span>

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { compareFindings } from '@latchwork/core/decisions/compare-findings';
-import { goOnSeen, startSeen } from '@latchwork/core/decisions/seen-findings';
+import { RememberedFindings } from '@latchwork/core/model/remembered-finding';
+import { goOnSeen, recall, startSeen, toRemember } from '@latchwork/core/decisions/seen-findings';
 import type { Project } from '@latchwork/core/model/project';
 import { faulty, findingsOf } from './sample';
 
@@ -36,4 +37,33 @@ test('a watch says since when each finding is there, and when it last changed', 
   expect(seen.size).toBe(0);
   seen = goOnSeen(seen, none, nine, '10:04');
   expect(seen.get(key)).toEqual({ first: '10:04', fromStart: false, changed: null });
+});
+
+const [DAY_1, DAY_2, DAY_3] = ['2026-03-01T10:00:00Z', '2026-03-02T10:00:00Z', '2026-03-03T10:00:00Z'];
+
+test('the machine remembers a watch over the closing of the file', () => {
+  const remembered = toRemember(startSeen(nine.findings, DAY_1), nine);
+  const key = nine.findings[0]!.key;
+  const reopened = (now: typeof nine) => recall(startSeen(now.findings, DAY_2), now, remembered, DAY_2);
+  expect(reopened(again).get(key)).toEqual({ first: DAY_1, fromStart: false, changed: null });
+  expect(reopened(ten).get(key)).toEqual({ first: DAY_1, fromStart: false, changed: DAY_2 });
+  const other = two.findings.find((f) => f.key !== key)!.key;
+  expect(reopened(two).get(other)).toEqual({ first: DAY_2, fromStart: false, changed: null });
+  const third = recall(startSeen(ten.findings, DAY_3), ten, toRemember(reopened(ten), ten), DAY_3);
+  expect(third.get(key)).toEqual({ first: DAY_1, fromStart: false, changed: DAY_2 });
+});
+
+test('what was seen while the machine was being asked stands', () => {
+  const remembered = toRemember(startSeen(nine.findings, DAY_1), nine);
+  const seen = goOnSeen(startSeen(nine.findings, DAY_2), nine, two, DAY_3);
+  const other = two.findings.find((f) => f.key !== nine.findings[0]!.key)!.key;
+  expect(recall(seen, two, remembered, DAY_3).get(other)?.first).toBe(DAY_3);
+  expect(recall(seen, two, remembered, DAY_3).get(nine.findings[0]!.key)?.first).toBe(DAY_1);
+});
+
+test('no word of the project is remembered', () => {
+  const remembered = toRemember(startSeen(nine.findings, DAY_1), nine);
+  expect(RememberedFindings.safeParse(remembered).success).toBe(true);
+  expect(JSON.stringify(remembered)).not.toMatch(/strip|W1|X1/i);
+  for (const { id } of nine.project.wires) expect(JSON.stringify(remembered)).not.toContain(id);
 });

@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
+import type { RememberedFinding } from '@latchwork/core/model/remembered-finding';
+import { keepFindingHistory } from '../../../renderer/app/seen-findings';
 import { appStore } from '../../../renderer/app/store';
 import { today } from '../../../renderer/app/today';
 import {
@@ -10,7 +12,7 @@ import {
 } from '../../../renderer/panels/findings/finding-filter';
 import { previewFix } from '../../../renderer/panels/findings/preview-fix';
 import { standingsOf } from '@latchwork/core/decisions/standing';
-import { axeFindings, freshWindow, openWindow, project } from '../window';
+import { axeFindings, fakeHost, freshWindow, openWindow, project } from '../window';
 
 type Screen = Awaited<ReturnType<typeof openWindow>>;
 const open = (screen: Screen, name: RegExp) =>
@@ -181,4 +183,67 @@ describe('the list of findings', () => {
   ])('cut down to %j, by %s', (filter, grouping, expected) => {
     expect(rows(filter, grouping)).toEqual(expected);
   }); // prettier-ignore
+});
+
+test('what a decision covers stands apart and quiet in the inspector, with its number', async () => {
+  const screen = await openWindow();
+  await open(screen, /W1 strip-length/);
+  await userEvent.click(screen.getByRole('button', { name: 'Record a decision' }));
+  await fill(screen, { ...WHOLE, 'Holds until the end of': nextYear });
+  await expect.poll(() => project().decisions).toHaveLength(1);
+  appStore.getState().setView({ page: 'diagram' });
+  appStore.getState().select([project().wires[0]!.id]);
+  const accepted = screen.getByRole('list', { name: 'Accepted findings here' });
+  await expect.element(accepted).toHaveTextContent(/strip.*accepted, D-1/i);
+  await expect.element(screen.getByRole('list', { name: 'Findings here', exact: true })).not.toHaveTextContent('D-1'); // prettier-ignore
+  expect(await axeFindings()).toEqual([]);
+});
+
+test('a critical finding cannot be accepted together with others', async () => {
+  const screen = await openWindow();
+  const { check } = appStore.getState();
+  const grave = check.findings.map((f) => (f.rule === 'strip-length' ? { ...f, severity: 'critical' as const } : f)); // prettier-ignore
+  appStore.setState({ check: { ...check, findings: grave } });
+  await open(screen, /W1 strip-length/);
+  await userEvent.click(screen.getByRole('button', { name: 'Record a decision' }));
+  await expect.element(screen.getByRole('dialog')).toBeVisible();
+  expect(screen.getByLabelText(/Also for the/).elements()).toEqual([]);
+});
+
+test('critical findings that a filter leaves out are one press away', async () => {
+  const screen = await openWindow();
+  const { check } = appStore.getState();
+  const grave = { ...check.findings[0]!, severity: 'critical' as const, key: 'grave' };
+  appStore.setState({ check: { ...check, findings: [...check.findings, grave] } });
+  await userEvent.selectOptions(screen.getByLabelText('Severity', { exact: true }), 'major');
+  await userEvent.click(screen.getByRole('button', { name: 'Show', exact: true }));
+  const list = screen.getByRole('listbox', { name: 'Findings' });
+  await expect.poll(() => list.getByRole('option').elements().length).toBe(1);
+});
+
+test('the history of findings outlives the closing of the file', async () => {
+  let kept: unknown = null;
+  const first = '2026-03-01T10:00:00.000Z';
+  fakeHost({
+    'finding-history:read': async () => ({ findings: kept as RememberedFinding[] | null }),
+    'finding-history:write': async ({ findings }) => {
+      kept = findings;
+      return { status: 'done' };
+    },
+  });
+  const stop = keepFindingHistory();
+  const text = project();
+  const reopen = () =>
+    appStore.getState().open(text, { name: 'a.latchwork', token: 't', savedProject: text });
+  reopen();
+  await expect.poll(() => kept, { timeout: 5000 }).not.toBeNull();
+  kept = (kept as RememberedFinding[]).map((r) => ({ ...r, first }));
+  reopen();
+  appStore.getState().setView({ page: 'findings' });
+  const screen = await openWindow();
+  await open(screen, /W1 strip-length/);
+  await expect
+    .element(screen.getByRole('region', { name: 'History' }))
+    .toHaveTextContent(/First seen on 2026-03-01 at .*Not changed since/);
+  stop();
 });
