@@ -1,4 +1,6 @@
 import { branchInsert } from './branch-insert';
+import { branchMirror } from './branch-mirror';
+import { branchRotate } from './branch-rotate';
 import { cableAdd } from './cable-add';
 import { cavitySetSignal } from './cavity-set-signal';
 import { cavitySetState } from './cavity-set-state';
@@ -59,6 +61,7 @@ import { spliceEdit } from './splice-edit';
 import { splicePlaceOnSegment } from './splice-place-on-segment';
 import { tieAdd } from './tie-add';
 import { tieEdit } from './tie-edit';
+import { trunkStraighten } from './trunk-straighten';
 import { wireAdd } from './wire-add';
 import { wireEdit } from './wire-edit';
 import { wireMoveEnd } from './wire-move-end';
@@ -70,6 +73,8 @@ import { wireUnpinPath } from './wire-unpin-path';
 /** Everything a user can do to a project. */
 export const COMMANDS = [
   branchInsert,
+  branchMirror,
+  branchRotate,
   cableAdd,
   cavitySetSignal,
   cavitySetState,
@@ -130,6 +135,7 @@ export const COMMANDS = [
   splicePlaceOnSegment,
   tieAdd,
   tieEdit,
+  trunkStraighten,
   wireAdd,
   wireEdit,
   wireMoveEnd,

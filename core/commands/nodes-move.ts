@@ -3,7 +3,8 @@ import { Point } from '../base/point';
 import { heldMoves } from '../derive/formboard/held-moves';
 import { Id } from '../model/ids';
 import { command } from './command';
-import { draftObject, missing } from './shared/draft-object';
+import { missing } from './shared/draft-object';
+import { relay } from './shared/relay';
 
 /**
  * Moves nodes of the formboard, for the end of a gesture. Locked segments keep their drawn length: a node slides, or the
@@ -21,11 +22,6 @@ export const nodesMove = command({
   },
   run(draft, { moves }, _context, project) {
     const held = heldMoves(project, moves);
-    if (!held.ok) return;
-    for (const [id, to] of held.value.nodes) {
-      const node = draftObject(draft, project, 'nodes', id);
-      if (node.position.x !== to.x || node.position.y !== to.y) node.position = to;
-    }
-    for (const [id, via] of held.value.vias) draftObject(draft, project, 'segments', id).via = [...via];
+    if (held.ok) relay(draft, project, { ...held.value, angles: new Map() });
   },
 });

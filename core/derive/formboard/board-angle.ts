@@ -20,6 +20,19 @@ export const segmentsByNode = memoByIdentity(
 );
 
 /**
+ * Direction in which a segment leaves one of its nodes, radians; undefined where it has no length. A curve leaves its end
+ * towards the point after it.
+ */
+export function leavingRad(s: Segment, node: string, nodes: ReadonlyMap<string, Node>): number | undefined {
+  const path = segmentPath(s, nodes);
+  const [first, last] = [path?.pieces[0], path?.pieces.at(-1)];
+  if (!path || !first || !last) return undefined;
+  const here = s.from === node ? path.start : path.end;
+  const next = s.from === node ? (first.control?.[0] ?? first.to) : (last.control?.[1] ?? last.from);
+  return Math.atan2(next.y - here.y, next.x - here.x);
+}
+
+/**
  * The direction in which a node looks away from the harness: opposite to the runs that end there, degrees clockwise from
  * right. Right where no run tells.
  */
@@ -30,15 +43,10 @@ export function awayFromRunsDeg(
 ): number {
   let [x, y] = [0, 0];
   for (const s of segments) {
-    const path = segmentPath(s, nodes);
-    const [first, last] = [path?.pieces[0], path?.pieces.at(-1)];
-    if (!path || !first || !last) continue;
-    // A curve leaves its end towards the point after it, so the neighbouring point tells for both shapes.
-    const here = s.from === node ? path.start : path.end;
-    const next = s.from === node ? (first.control?.[0] ?? first.to) : (last.control?.[1] ?? last.from);
-    const d = Math.hypot(next.x - here.x, next.y - here.y) || 1;
-    x -= (next.x - here.x) / d;
-    y -= (next.y - here.y) / d;
+    const leave = leavingRad(s, node, nodes);
+    if (leave === undefined) continue;
+    x -= Math.cos(leave);
+    y -= Math.sin(leave);
   }
   return Math.hypot(x, y) < 1e-9 ? 0 : normalDeg((Math.atan2(y, x) * 180) / Math.PI);
 }

@@ -200,6 +200,9 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'segment.split', args: { station: { segment: s1, atMm: 120 }, designator: 'N9' } },
     { id: 'segment.join', args: { node: n3 } },
     { id: 'branch.insert', args: { at: { segment: s1, atMm: 90 }, to: { x: 90, y: 60 }, connectors: [connector('X3')] } },
+    { id: 'branch.rotate', args: { node: n1, segment: s1, byDeg: 30 } },
+    { id: 'branch.mirror', args: { node: n1, segment: s1, axisDeg: 45 } },
+    { id: 'trunk.straighten', args: { from: n1, to: p.nodes[1]!.id, angleDeg: 90 } },
     { id: 'splice.place-on-segment', args: { splice: p.splices[0]!.id, station: { segment: s1, atMm: 60 } } },
     {
       id: 'covering.add',
