@@ -4,14 +4,17 @@ import type { Harness } from '../derive/harness';
 import type { CheckResult } from '../rules/check-harness';
 import type { Drawing } from './drawing/drawing';
 import type { Paper } from './paper/paper';
+import { SheetSize } from './paper/sheet';
 import type { Table } from './table';
 
 /** What may be asked of a document beyond the project. Each document reads what concerns it and ignores the rest. */
 export const DocumentOptions = z.strictObject({
   /** Harnesses of an order. */
   quantity: z.int().positive().optional(),
+  /** Whom a request goes to: only what this supplier has offered. */
+  supplier: z.string().min(1).optional(),
   /** Sheets that a large drawing is cut into. */
-  sheetSize: z.enum(['A4', 'A3', 'A2', 'A1', 'A0', 'Letter', 'Tabloid']).optional(),
+  sheetSize: SheetSize.optional(),
 });
 export type DocumentOptions = z.infer<typeof DocumentOptions>;
 

@@ -6,7 +6,7 @@ import type { DocumentInput, Exporter } from './exporter';
 import { findNumbers } from './parts/find-numbers';
 import { harnessLines, lineDesignators, lineObjects } from './parts/harness-lines';
 import { alternateWords } from './purchase/alternate-words';
-import { complianceWords, purchaseRemarks } from './purchase/line-words';
+import { complianceWords, lineForm, purchaseRemarks } from './purchase/line-words';
 import { orderHead, orderTerms } from './purchase/order-head';
 import type { PurchaseLine } from './purchase/purchase-line';
 import { defaultQuantity, purchaseOrder } from './purchase/purchase-order';
@@ -137,7 +137,7 @@ function orderCells(l: PurchaseLine): Omit<Row, PartKeys | 'item' | 'find'> {
     priceDate: offer?.priceDate ?? null,
     stock: offer?.stock?.quantity ?? null,
     stockDate: offer?.stock?.date ?? null,
-    form: chosen?.weighed.form ?? (l.wish?.forms.length === 1 ? (l.wish.forms[0] ?? null) : null),
+    form: lineForm(l) ?? null,
     formReason: l.wish?.reason ?? null,
   };
 }

@@ -1,5 +1,6 @@
 import type { Part } from '../../model/parts/part';
 import { lineRemarks } from '../parts/harness-lines';
+import type { ContactForm } from './contact-form';
 import type { PurchaseLine } from './purchase-line';
 
 /** "Brackwater Connectors C-PIN", with the colour; for lists of lines in a sentence. */
@@ -18,6 +19,10 @@ export function whyUnpriced(l: PurchaseLine): string | null {
   if (offers.length === 0) return 'no offer';
   return offers.map((w) => `offer of ${w.offer.supplier} ${w.against ?? 'without a price'}`).join('; ');
 }
+
+/** The form that is ordered, or wanted where nothing can be ordered yet. */
+export const lineForm = ({ chosen, wish }: PurchaseLine): ContactForm | undefined =>
+  chosen?.weighed.form ?? (wish?.forms.length === 1 ? wish.forms[0] : undefined);
 
 /** What a buyer has to be told of a line beside its numbers. */
 export function purchaseRemarks(l: PurchaseLine): string[] {
