@@ -77,7 +77,7 @@ export const Paper = z.strictObject({
   baseline: z.string(),
   /** The day that it speaks of (YYYY-MM-DD). */
   date: z.iso.date(),
-  /** Of the pages that hold blocks; A4 upright unless said. Wide tables want it landscape. */
+  /** Of the pages that hold blocks; `sheetOfPaper` says what it is where it is not named. */
   sheet: Sheet.optional(),
   /** The first stands on every page, all of them on the first. */
   cautions: z.array(z.string()),

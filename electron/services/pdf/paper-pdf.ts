@@ -1,5 +1,6 @@
 import type { Paper, PaperBlock } from '@latchwork/core/exports/paper/paper';
-import { A4_UPRIGHT, type Sheet, sheetMm } from '@latchwork/core/exports/paper/sheet';
+import { type Sheet, sheetMm } from '@latchwork/core/exports/paper/sheet';
+import { sheetOfPaper } from '@latchwork/core/exports/paper/sheet-of-paper';
 import { type FlowingBlock, stripsOf, type Strip } from './draw-block';
 import { drawDrawing } from './draw-drawing';
 import type { Fonts } from './fonts';
@@ -36,7 +37,7 @@ export function paperPdf(paper: Paper, fonts: Fonts): Promise<Uint8Array> {
       begin({ sheet: part.sheet, picture: true });
       drawLayers(pen, part);
     } else drawFlow(pen, paper, part.blocks, pages, begin);
-  if (pages.length === 0) begin({ sheet: paper.sheet ?? A4_UPRIGHT, picture: false });
+  if (pages.length === 0) begin({ sheet: sheetOfPaper(paper), picture: false });
   pages.forEach((page, index) => {
     pen.doc.switchToPage(index);
     drawFrame(pen, paper, { ...page, index, of: pages.length });
@@ -79,7 +80,7 @@ function drawFlow(
   pages: readonly Page[],
   begin: (page: Page) => void,
 ): void {
-  const sheet = paper.sheet ?? A4_UPRIGHT;
+  const sheet = sheetOfPaper(paper);
   const frame = frameOf(sheet);
   const top = frame.minY + INSET;
   const bottomOf = (first: boolean): number => contentBottom(pen, paper, sheet, first) - FOOT_GAP;
