@@ -1,4 +1,3 @@
-import { readFile, stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { type CatalogueAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
@@ -7,7 +6,8 @@ import { readCatalogues } from './bundled-catalogues';
 import { bareFileName } from './file-name';
 import { listFolder } from './folder-list';
 import { type Places } from './places';
-import { failed, reasonOf } from './reason';
+import { readWhole } from './read-whole';
+import { failed } from './reason';
 import { type Shell } from './shell';
 
 export const CATALOGUE_ENDINGS = ['.json', '.csv', '.xlsx'];
@@ -34,11 +34,8 @@ export function catalogueHandlers(places: Places, shell: Shell): Pick<Handlers, 
 async function read(path: string): Promise<CatalogueAnswer> {
   if (!CATALOGUE_ENDINGS.includes(extname(path).toLowerCase()))
     return failed('A catalogue is a JSON, CSV or XLSX file.');
-  try {
-    const { size } = await stat(path);
-    if (size > MAX_CATALOGUE_BYTES) return failed('The file is too large to be a catalogue.');
-    return { status: 'opened', name: basename(path), bytesBase64: base64Of(await readFile(path)) };
-  } catch (error) {
-    return failed(reasonOf(error));
-  }
+  const bytes = await readWhole(path, { as: 'a catalogue', maxBytes: MAX_CATALOGUE_BYTES });
+  return bytes.ok
+    ? { status: 'opened', name: basename(path), bytesBase64: base64Of(bytes.value) }
+    : failed(bytes.problem);
 }

@@ -1,28 +1,27 @@
-import { readFile, stat } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { type OnDiskAnswer, type SaveAnswer } from '@latchwork/core/bridge/answers';
 import { type Result, ok, problem } from '@latchwork/core/base/result';
 import { writeAtomically } from './atomic-write';
+import { READ_WITHIN_MS, within, WRITE_WITHIN_MS } from './deadline';
+import { readWhole, utf8Text } from './read-whole';
 import { failed, isMissing, reasonOf } from './reason';
 import { revisionOf } from './revision';
 
 export const PROJECT_ENDING = '.latchwork';
 
-/** Far above any real harness; below what would exhaust the memory. */
-export const MAX_PROJECT_BYTES = 256 * 1024 * 1024;
+/** Ten times a harness of 10,000 wires; below what would exhaust the memory. */
+export const MAX_PROJECT_BYTES = 128 * 1024 * 1024;
 
 /** Text and revision of a project file, or a reason. What the text means is not asked here. */
 export async function readProjectFile(
   path: string,
 ): Promise<Result<{ text: string; revision: string }, string>> {
-  try {
-    const { size } = await stat(path);
-    if (size > MAX_PROJECT_BYTES) return problem('The file is too large to be a project.');
-    const bytes = await readFile(path);
-    const text = utf8(bytes);
-    return text === null ? problem('The file is not UTF-8 text.') : ok({ text, revision: revisionOf(bytes) });
-  } catch (error) {
-    return problem(reasonOf(error));
-  }
+  const read = await readWhole(path, { as: 'a project', maxBytes: MAX_PROJECT_BYTES });
+  if (!read.ok) return read;
+  const text = utf8Text(read.value);
+  return text === null
+    ? problem('The file is not UTF-8 text.')
+    : ok({ text, revision: revisionOf(read.value) });
 }
 
 /**
@@ -33,14 +32,15 @@ export async function saveProjectFile(
   path: string,
   text: string,
   revision: string | null,
+  timeMs = WRITE_WITHIN_MS,
 ): Promise<SaveAnswer> {
   const bytes = Buffer.from(text, 'utf8');
   try {
     if (revision !== null) {
-      const found = await revisionOnDisk(path);
+      const found = await within(revisionOnDisk(path), timeMs);
       if (found !== null && found !== revision) return { status: 'changed-on-disk', revision: found };
     }
-    await writeAtomically(path, bytes);
+    await within(writeAtomically(path, bytes), timeMs);
     return { status: 'saved', revision: revisionOf(bytes) };
   } catch (error) {
     return failed(reasonOf(error));
@@ -49,7 +49,7 @@ export async function saveProjectFile(
 
 export async function compareOnDisk(path: string, revision: string): Promise<OnDiskAnswer> {
   try {
-    const found = await revisionOnDisk(path);
+    const found = await within(revisionOnDisk(path), READ_WITHIN_MS);
     if (found === null) return { status: 'gone' };
     return found === revision ? { status: 'same' } : { status: 'changed', revision: found };
   } catch (error) {
@@ -63,13 +63,5 @@ async function revisionOnDisk(path: string): Promise<string | null> {
   } catch (error) {
     if (isMissing(error)) return null;
     throw error;
-  }
-}
-
-function utf8(bytes: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return null;
   }
 }

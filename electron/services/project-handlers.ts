@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import { type OpenAnswer, type SaveAsAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
 import { writeAtomically } from './atomic-write';
+import { within, WRITE_WITHIN_MS } from './deadline';
 import { listDemos } from './demo-projects';
 import { bareFileName, nearestFileName, withEnding } from './file-name';
 import { listFolder } from './folder-list';
@@ -22,7 +23,10 @@ export interface ProjectParts {
   readonly recent: RecentProjects;
 }
 
-type ProjectChannels = Extract<keyof Handlers, `project:${string}`>;
+type ProjectChannels = Exclude<
+  Extract<keyof Handlers, `project:${string}`>,
+  'project:hold' | 'project:let-go'
+>;
 
 export function projectHandlers(
   { places, tokens, recent }: ProjectParts,
@@ -47,7 +51,7 @@ export function projectHandlers(
     const bytes = Buffer.from(text, 'utf8');
     const name = basename(path);
     try {
-      await writeAtomically(path, bytes, { mustBeNew: !replace });
+      await within(writeAtomically(path, bytes, { mustBeNew: !replace }), WRITE_WITHIN_MS);
     } catch (error) {
       return isTaken(error) ? { status: 'exists', name } : failed(reasonOf(error));
     }

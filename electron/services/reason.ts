@@ -9,6 +9,17 @@ const sentences: Record<string, string> = {
   EBUSY: 'Another program holds the file.',
   EMFILE: 'Too many files are open.',
   ENAMETOOLONG: 'The name is too long.',
+  ELOOP: 'The link leads in a circle.',
+  EIO: 'The disk has an error.',
+  EDQUOT: 'Your share of the disk is used up.',
+  EFBIG: 'The disk does not take a file of this size.',
+  ENODEV: 'The disk is gone.',
+  ENXIO: 'The disk is gone.',
+  ESTALE: 'The folder on the network is gone.',
+  ETIMEDOUT: 'The network does not answer.',
+  EHOSTDOWN: 'The network does not answer.',
+  EHOSTUNREACH: 'The network does not answer.',
+  STALLED: 'The disk or network did not answer in time; what was begun may still end well.',
 };
 
 /** What the system said, as a sentence for the user and without a path. */
