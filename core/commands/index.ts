@@ -43,6 +43,7 @@ import { objectsRemove } from './objects-remove';
 import { partAdd } from './part-add';
 import { partEditOffers } from './part-edit-offers';
 import { partEmbed } from './part-embed';
+import { partExchange } from './part-exchange';
 import { projectAddRevision } from './project-add-revision';
 import { projectEdit } from './project-edit';
 import { projectEditPurchasing } from './project-edit-purchasing';
@@ -117,6 +118,7 @@ export const COMMANDS = [
   partAdd,
   partEditOffers,
   partEmbed,
+  partExchange,
   projectAddRevision,
   projectEdit,
   projectEditPurchasing,

@@ -9,6 +9,7 @@ import { LimitBar } from '../../ui/limit-bar';
 import { Quantity } from '../../ui/quantity';
 import { MARK_WORDS, SeverityMark } from '../../ui/severity-mark';
 import { say } from '../../ui/toasts';
+import { Alternates } from '../inspector/alternates';
 import { markOf, metaOf, sentenceOf } from '../rule-meta';
 import { openRuleBook } from '../rules/rule-book';
 import { bandOf } from './band-of';
@@ -58,6 +59,7 @@ export function FindingDetail({ finding }: { finding: Finding }) {
       {finding.rule === 'wrong-plug' ? <WrongPlugPicture finding={finding} /> : null}
       <FindingStanding finding={finding} />
       {finding.fix ? <FixPreview fix={finding.fix} /> : null}
+      {finding.rule === 'alternate-checked' ? <AlternatesOf finding={finding} /> : null}
       {finding.needs.length ? <Needs needs={finding.needs} /> : null}
       {meta ? (
         <section>
@@ -89,6 +91,17 @@ export function FindingDetail({ finding }: { finding: Finding }) {
       <FindingHistory finding={finding} />
     </article>
   );
+}
+
+/** Each alternate of the part with what it would break, and the ways to take it. */
+function AlternatesOf({ finding }: { finding: Finding }) {
+  const part = useApp((s) => s.harness.parts.get(finding.objects[0]?.id ?? ''));
+  return part ? (
+    <section>
+      <h3>Alternates of {part.partNumber}</h3>
+      <Alternates part={part} />
+    </section>
+  ) : null;
 }
 
 function Evidence({ finding }: { finding: Finding }) {

@@ -2,6 +2,7 @@ import { colourText } from '@latchwork/core/model/colour';
 import { PART_KIND_NAMES, type Part } from '@latchwork/core/model/parts/part';
 import { wireSizeText } from '@latchwork/core/model/wire-size';
 import { Quantity } from '../../ui/quantity';
+import { Alternates } from './alternates';
 import { Section } from './section';
 
 const UNITS: readonly (readonly [RegExp, string])[] = [
@@ -69,8 +70,21 @@ function valueText(raw: unknown): string | null {
   return null;
 }
 
-/** The record of a part as a section of a card. */
+/** The record of a part as a section of a card, and what stands in for it. */
 export function PartFacts({ part }: { part: Part }) {
+  return (
+    <>
+      {part.alternates?.length ? (
+        <Section title="Alternates">
+          <Alternates part={part} />
+        </Section>
+      ) : null}
+      <Facts part={part} />
+    </>
+  );
+}
+
+function Facts({ part }: { part: Part }) {
   return (
     <Section title="Part record" open={false}>
       <dl className="facts">

@@ -153,6 +153,7 @@ export function goodCalls(p: Project): readonly Call[] {
     },
     { id: 'part.add', args: { partNumber: 'HAND-TOOL' } },
     { id: 'part.embed', args: { part: { ...part('wire', 'WIRE-22'), odMm: 1.3 } } },
+    { id: 'part.exchange', args: { part: part('contact', 'C-SOCKET').id, by: part('contact', 'C-SOCKET-AU') } },
     { id: 'connector.place', args: { part: part('housing', 'H-PIN'), position: { x: 5, y: 5 } } },
     { id: 'connector.edit', args: { ids: [connector('X1')], change: { designator: 'X9', node: null } } },
     { id: 'connector.set-part', args: { id: connector('X1'), part: part('housing', 'H-PIN') } },
