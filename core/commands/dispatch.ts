@@ -1,4 +1,4 @@
-import { produceWithPatches, type Draft } from 'immer';
+import type { Draft } from 'immer';
 import type { z } from 'zod';
 import { ok, problem, type Result } from '../base/result';
 import { issuesOf } from '../model/parse-json';
@@ -6,6 +6,7 @@ import type { Project } from '../model/project';
 import type { Command, CommandContext } from './command';
 import type { History } from './history';
 import { COMMANDS } from './index';
+import { writer } from './shared/writer';
 
 type KnownCommand = (typeof COMMANDS)[number];
 
@@ -46,7 +47,7 @@ export function dispatchUnknown(
     return refuse(issuesOf(parsed.error).map((i) => `${i.path}: ${i.message}`).join('; ')); // prettier-ignore
   const reason = command.refuse(history.project, parsed.data, context);
   if (reason !== null) return refuse(reason);
-  const [project, patches, inverse] = produceWithPatches(history.project, (draft: Draft<Project>) => {
+  const [project, patches, inverse] = writer.produceWithPatches(history.project, (draft: Draft<Project>) => {
     command.run(draft, parsed.data, context, history.project);
   });
   if (patches.length === 0) return ok(history);

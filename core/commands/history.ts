@@ -1,7 +1,6 @@
-import { applyPatches, enablePatches, type Patch } from 'immer';
+import type { Patch } from 'immer';
 import type { Project } from '../model/project';
-
-enablePatches();
+import { writer } from './shared/writer';
 
 /** One undo step: what one dispatched command changed, there and back. */
 export interface Step {
@@ -25,7 +24,7 @@ export function undo(history: History): History {
   const step = history.undo.at(-1);
   if (!step) return history;
   return {
-    project: applyPatches(history.project, step.inverse as Patch[]),
+    project: writer.applyPatches(history.project, step.inverse as Patch[]),
     undo: history.undo.slice(0, -1),
     redo: [...history.redo, step],
   };
@@ -36,7 +35,7 @@ export function redo(history: History): History {
   const step = history.redo.at(-1);
   if (!step) return history;
   return {
-    project: applyPatches(history.project, step.patches as Patch[]),
+    project: writer.applyPatches(history.project, step.patches as Patch[]),
     undo: [...history.undo, step],
     redo: history.redo.slice(0, -1),
   };

@@ -1,8 +1,9 @@
-import { memoByIdentity } from '../base/memo-by-identity';
+import { compareText } from '../base/stable-order';
 import type { Signal } from '../model/electrical';
-import type { CavityUse, ConnectorUse, Harness, Net, ResolvedMate } from './harness';
+import type { CavityUse, ConnectorUse, Harness, Net } from './harness';
 import type { LookAlikes } from './look-alikes';
 import { geometryMapOf } from './mate-map';
+import { netAt } from './net-table';
 import { joinNets, pointKey } from './nets';
 
 /** What happens where nets meet that should not, the worst first. */
@@ -28,7 +29,7 @@ export interface JoinedNets {
 }
 
 /** What the harness is read from: all nets, connectors and mates. */
-type Input = Pick<Harness, 'nets' | 'mates' | 'connectorById'>;
+type Input = Pick<Harness, 'nets' | 'mateById' | 'connectorById'>;
 
 const known = new WeakMap<
   LookAlikes,
@@ -42,8 +43,7 @@ const known = new WeakMap<
  */
 export function wrongPlugNets(harness: Input, pair: LookAlikes): readonly JoinedNets[] {
   const ids = new Set(pair.right.flat());
-  const byConnector = netsByConnector(harness.nets);
-  const nets = [...new Set([...ids].flatMap((id) => byConnector.get(id) ?? []))];
+  const nets = netsAt(harness, ids);
   const before = known.get(pair);
   if (before && before.nets.length === nets.length && before.nets.every((n, i) => n === nets[i]))
     return before.joined;
@@ -105,11 +105,10 @@ function piecesOf(harness: Input, nets: readonly Net[], ids: ReadonlySet<string>
       cavities.push([use, cavity]);
       keys.add(pointKey(use.resolved.connector.id, cavity.cavity));
     }
-  const mates = matesById(harness.mates);
   const open = new Set([...uses.values()].flatMap((u) => u.mates.map((m) => m.id)));
   const joins: (readonly [string, string])[] = [];
   for (const id of open) {
-    const m = mates.get(id);
+    const m = harness.mateById.get(id);
     if (!m || ids.has(m.mate.a) || ids.has(m.mate.b)) continue;
     for (const p of m.map.pairs) {
       const [a, b] = [pointKey(m.mate.a, p.a), pointKey(m.mate.b, p.b)];
@@ -155,21 +154,19 @@ function consequenceOf(signals: readonly Signal[], fed: readonly Signal[]): Cons
   return signals.every((s) => isPlain(s) || s.class === 'power') ? 'signals-exchanged' : 'signal-grounded';
 }
 
-const netsByConnector = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, readonly Net[]> => {
-  const out = new Map<string, Net[]>();
-  for (const net of nets)
-    for (const id of new Set(net.points.map((p) => p.connector.connector.id))) {
-      const list = out.get(id);
-      if (list) list.push(net);
-      else out.set(id, [net]);
+/** The nets at the cavities of connectors, connector by connector. */
+function netsAt({ nets, connectorById }: Input, ids: ReadonlySet<string>): readonly Net[] {
+  const out = new Set<Net>();
+  for (const id of ids) {
+    const own = new Set<Net>();
+    for (const { cavity } of connectorById.get(id)?.cavities ?? []) {
+      const net = netAt(nets, pointKey(id, cavity));
+      if (net) own.add(net);
     }
-  return out;
-});
-
-const matesById = memoByIdentity(
-  (mates: readonly ResolvedMate[]): ReadonlyMap<string, ResolvedMate> =>
-    new Map(mates.map((m) => [m.mate.id, m])),
-);
+    for (const net of [...own].sort((a, b) => compareText(a.key, b.key))) out.add(net);
+  }
+  return [...out];
+}
 
 function createGroups(count: number): { join(a: number, b: number): void; root(i: number): number } {
   const parent = Array.from({ length: count }, (_, i) => i);

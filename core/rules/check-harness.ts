@@ -4,6 +4,7 @@ import type { Part } from '../model/parts/part';
 import type { Project } from '../model/project';
 import { must } from '../base/assert-never';
 import { byId } from '../base/by-id';
+import { resultsBeside, type Beside } from '../base/results-beside';
 import type { Finding, ObjectRef } from './finding';
 import type { AnyRule, Failure, PartContext, Report, RuleMeta, Scope, Unknown } from './rule';
 
@@ -29,9 +30,7 @@ export interface Tally {
 }
 
 /** The answers of one scope, beside the items in their order. */
-interface ScopeState {
-  readonly items: readonly object[];
-  readonly results: readonly ItemResult[];
+interface ScopeState extends Beside<object, ItemResult> {
   /** Places of the items with findings, ascending: few, where items are many. */
   readonly hits: readonly number[];
 }
@@ -126,26 +125,24 @@ export function checkHarness(
   return result;
 }
 
-/** Most items stay: their results are copied, and only what is another object now is answered anew. */
+/** Most items stay and keep their results, and only what is another object now is answered anew. */
 function advance(
   items: readonly object[],
   old: ScopeState | undefined,
   answer: (item: object) => ItemResult,
 ): ScopeState {
-  if (old?.items === items) return old;
-  const results = old ? old.results.slice(0, items.length) : [];
-  const changed: number[] = [];
-  for (let i = 0; i < items.length; i++) {
-    const item = items[i] as object;
-    if (old && old.items[i] === item) continue;
-    results[i] = answer(item);
-    changed.push(i);
-  }
-  const anew = new Set(changed);
-  const stay = old ? old.hits.filter((i) => i < items.length && !anew.has(i)) : [];
-  const more = changed.filter((i) => (results[i]?.findings.length ?? 0) > 0);
-  const hits = more.length > 0 ? [...stay, ...more].sort((a, b) => a - b) : stay;
-  return { items, results, hits };
+  if (old?.list === items) return old;
+  const { results, made, span } = resultsBeside(items, old, answer);
+  const hits: number[] = [];
+  const anew = new Set(made);
+  for (const at of old?.hits ?? [])
+    if (at < span.start) hits.push(at);
+    else if (at >= span.endBefore) hits.push(at + span.endAfter - span.endBefore);
+    else if (span.endBefore === span.endAfter && !anew.has(at)) hits.push(at);
+  const stay = hits.length;
+  for (const at of made) if ((results[at]?.findings.length ?? 0) > 0) hits.push(at);
+  if (hits.length > stay && stay > 0) hits.sort((x, y) => x - y);
+  return { list: items, results, hits };
 }
 
 /** The answers about the cavities of a connector as one. */

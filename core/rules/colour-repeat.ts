@@ -1,5 +1,8 @@
-import { memoByIdentity } from '../base/memo-by-identity';
-import type { ConnectorUse, EndInCavity, Harness, Net } from '../derive/harness';
+import { following } from '../base/following';
+import { resultsBeside } from '../base/results-beside';
+import type { ConnectorUse, EndInCavity, Harness } from '../derive/harness';
+import { lineageOf } from '../derive/lineage';
+import { netOfWire } from '../derive/nets-of';
 import { colourText } from '../model/colour';
 import { tiny } from '../model/tiny';
 import { connectorRef, wireRef } from './refs';
@@ -25,9 +28,9 @@ export const colourRepeat: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report) {
-    for (const use of harness.connectors) {
-      const colours = coloursOf(use);
-      if (colours.wires < 2) continue;
+    for (const colours of colouredConnectors(lineageOf(harness.project), harness.connectors).results) {
+      if (!colours) continue;
+      const { use } = colours;
       if (colours.without.length > 0) cannotTell(report, use, colours.without);
       const faults = colours.repeated.filter((ends) => leadApart(harness, ends));
       for (const ends of faults) repeated(report, use, ends);
@@ -70,14 +73,20 @@ export const colourRepeat: Rule<'project'> = {
   }),
 };
 
+/** The colours at a connector with several wires. */
 interface Colours {
-  readonly wires: number;
+  readonly use: ConnectorUse;
   readonly without: readonly EndInCavity[];
   /** Wire ends in different cavities that have one colour, per colour. */
   readonly repeated: readonly (readonly EndInCavity[])[];
 }
 
-const coloursOf = memoByIdentity((use: ConnectorUse): Colours => {
+const colouredConnectors = following(
+  (uses: readonly ConnectorUse[]) => resultsBeside(uses, undefined, coloursOf),
+  (before, _, uses) => resultsBeside(uses, before, coloursOf),
+);
+
+function coloursOf(use: ConnectorUse): Colours | undefined {
   const byColour = new Map<string, EndInCavity[]>();
   const without: EndInCavity[] = [];
   let wires = 0;
@@ -87,8 +96,9 @@ const coloursOf = memoByIdentity((use: ConnectorUse): Colours => {
     if (!colour) without.push(end);
     else byColour.set(colour, [...(byColour.get(colour) ?? []), end]);
   }
-  return { wires, without, repeated: [...byColour.values()].filter(inSeveralCavities) };
-});
+  if (wires < 2) return undefined;
+  return { use, without, repeated: [...byColour.values()].filter(inSeveralCavities) };
+}
 
 const inSeveralCavities = (ends: readonly EndInCavity[]): boolean =>
   new Set(ends.map(({ end }) => (end.end.at === 'cavity' ? end.end.cavity : ''))).size > 1;
@@ -102,18 +112,11 @@ function colourOf({ wire }: EndInCavity): string | undefined {
 }
 
 function leadApart(harness: Harness, ends: readonly EndInCavity[]): boolean {
-  // Names decide where all wires have one: then no table of nets is needed.
+  // Names decide where all wires have one.
   const signals = ends.map((e) => e.wire.signal);
   if (signals.every((s) => s !== undefined)) return new Set(signals).size > 1;
-  const nets = netOfWire(harness.nets);
-  return new Set(ends.map((e) => nets.get(e.wire.wire.id))).size > 1;
+  return new Set(ends.map((e) => netOfWire(harness.nets, e.wire))).size > 1;
 }
-
-const netOfWire = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, Net> => {
-  const out = new Map<string, Net>();
-  for (const net of nets) for (const w of net.wires) out.set(w.wire.id, net);
-  return out;
-});
 
 function repeated(report: Report, use: ConnectorUse, ends: readonly EndInCavity[]): void {
   const colour = (ends[0] && colourOf(ends[0])) ?? '';

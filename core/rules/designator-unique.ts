@@ -1,4 +1,6 @@
-import type { Harness } from '../derive/harness';
+import { must } from '../base/assert-never';
+import { designatorCounts, NAMED_TOGETHER } from '../derive/designator-table';
+import type { Project } from '../model/project';
 import { tiny } from '../model/tiny';
 import type { Fix, ObjectRef } from './finding';
 import type { Rule } from './rule';
@@ -26,21 +28,19 @@ export const designatorUnique: Rule<'project'> = {
     unknown: 'Whether designators are unique cannot be verified; not stated: {{needs}}',
   },
   scope: 'project',
-  check(harness, report) {
-    for (const set of setsOf(harness.project)) {
-      if (isUnique(set)) {
+  check({ project }, report) {
+    for (const [i, { counts, shared }] of designatorCounts(project).entries()) {
+      if (shared.size === 0) {
         report.pass();
         continue;
       }
-      const byName = namesIn(set);
-      for (const [designator, list] of byName) {
-        const last = list.at(-1);
-        if (!last || list.length < 2) continue;
+      for (const [designator, list] of bearersOf(project, must(NAMED_TOGETHER[i], 'set'), shared)) {
+        const last = must(list.at(-1), designator);
         report.fail({
           at: list.map(({ type, id }) => ({ type, id })),
           data: { designator, count: list.length, kinds: list.map((n) => n.type).join(', ') },
           evidence: [{ label: 'objects of that name', value: list.length, source: 'typed' }],
-          fix: rename(last, freeName(designator, byName)),
+          fix: rename(last, freeName(designator, counts)),
         });
       }
     }
@@ -76,49 +76,33 @@ export const designatorUnique: Rule<'project'> = {
   }),
 };
 
-interface NamedList {
-  readonly type: ObjectRef['type'];
-  readonly list: readonly { readonly id: string; readonly designator?: string | undefined }[];
-}
+const TYPES = {
+  equipment: 'equipment',
+  connectors: 'connector',
+  cables: 'cable',
+  wires: 'wire',
+  groups: 'group',
+  splices: 'splice',
+  fuses: 'fuse',
+  coverings: 'covering',
+  nodes: 'node',
+  segments: 'segment',
+} as const satisfies Readonly<Record<(typeof NAMED_TOGETHER)[number][number], ObjectRef['type']>>;
 
-const setsOf = (project: Harness['project']): readonly (readonly NamedList[])[] => [
-  [
-    { type: 'equipment', list: project.equipment },
-    { type: 'connector', list: project.connectors },
-    { type: 'cable', list: project.cables },
-    { type: 'wire', list: project.wires },
-    { type: 'group', list: project.groups },
-    { type: 'splice', list: project.splices },
-    { type: 'fuse', list: project.fuses },
-    { type: 'covering', list: project.coverings },
-  ],
-  [
-    { type: 'node', list: project.nodes },
-    { type: 'segment', list: project.segments },
-  ],
-];
-
-/** Asked after every edit, so it makes nothing but one set of names. */
-function isUnique(set: readonly NamedList[]): boolean {
-  const seen = new Set<string>();
-  let count = 0;
-  for (const { list } of set)
-    for (const { designator } of list) {
-      if (designator === undefined) continue;
-      seen.add(designator);
-      if (seen.size < ++count) return false;
-    }
-  return true;
-}
-
-function namesIn(set: readonly NamedList[]): ReadonlyMap<string, readonly Named[]> {
+/** The objects that bear one of these names, by name, in the order of the set. */
+function bearersOf(
+  project: Project,
+  set: (typeof NAMED_TOGETHER)[number],
+  names: ReadonlySet<string>,
+): ReadonlyMap<string, readonly Named[]> {
   const byName = new Map<string, Named[]>();
-  for (const { type, list } of set)
-    for (const { id, designator } of list) {
-      if (designator === undefined) continue;
+  for (const collection of set)
+    for (const { id, designator } of project[collection]) {
+      if (designator === undefined || !names.has(designator)) continue;
+      const named = { type: TYPES[collection], id, designator };
       const same = byName.get(designator);
-      if (same) same.push({ type, id, designator });
-      else byName.set(designator, [{ type, id, designator }]);
+      if (same) same.push(named);
+      else byName.set(designator, [named]);
     }
   return byName;
 }

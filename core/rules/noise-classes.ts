@@ -1,4 +1,6 @@
+import { memoByIdentity } from '../base/memo-by-identity';
 import type { Harness, ResolvedWire, SegmentUse } from '../derive/harness';
+import type { Signal } from '../model/electrical';
 import { tiny, type TinyDraft } from '../model/tiny';
 import { must } from '../base/assert-never';
 import { segmentRef, wireRef } from './refs';
@@ -28,9 +30,7 @@ export const noiseClasses: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report, context) {
-    const { signals } = harness.project;
-    if (!signals.some((s) => s.noiseClass === 'quiet') || !signals.some((s) => s.noiseClass === 'noisy'))
-      return;
+    if (!hasBothClasses(harness.project.signals)) return;
     for (const use of harness.segments) judge(use, harness, report, context);
   },
   examples: () => ({
@@ -78,6 +78,10 @@ function mixed(t: TinyDraft): void {
   rtn(t).noiseClass = 'quiet';
   must(t.project.segments[0], 'segment').lengthMm = 300;
 }
+
+const hasBothClasses = memoByIdentity((signals: readonly Signal[]): boolean =>
+  (['quiet', 'noisy'] as const).every((noise) => signals.some((s) => s.noiseClass === noise)),
+);
 
 const isShielded = (w: ResolvedWire): boolean =>
   w.group?.form === 'shielded' ||

@@ -1,8 +1,8 @@
-import { byId } from '../base/by-id';
 import { must } from '../base/assert-never';
 import { cavityLayoutOf } from '../derive/cavity-layout';
 import type { Harness, ResolvedEnd, ResolvedWire } from '../derive/harness';
 import { wiresOf } from '../derive/nets-of';
+import { signalPairs } from '../derive/signal-pairs';
 import { isTwisted } from '../derive/twist';
 import type { Signal } from '../model/electrical';
 import { tiny, type TinyDraft } from '../model/tiny';
@@ -28,15 +28,8 @@ export const pairKept: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report, context) {
-    const signals = byId(harness.project.signals);
-    const seen = new Set<string>();
-    for (const a of harness.project.signals) {
-      const b = a.pairedWith === undefined ? undefined : signals.get(a.pairedWith);
-      const key = b && [a.id, b.id].sort().join(' ');
-      if (!b || !key || seen.has(key)) continue;
-      seen.add(key);
+    for (const [a, b] of signalPairs.pairedWith(harness.project.signals))
       judge(a, b, harness, report, context);
-    }
   },
   examples: () => ({
     good: [
@@ -98,11 +91,11 @@ function pair(t: TinyDraft): void {
 
 function judge(a: Signal, b: Signal, harness: Harness, report: Report, context: RuleContext): void {
   const partners = new Map<string, ResolvedWire[]>();
-  for (const w of wiresOf(harness.nets, b.id)) {
+  for (const w of wiresOf(harness, b.id)) {
     const key = placesKey(w);
     partners.set(key, [...(partners.get(key) ?? []), w]);
   }
-  for (const one of wiresOf(harness.nets, a.id)) {
+  for (const one of wiresOf(harness, a.id)) {
     const other = partners.get(placesKey(one))?.shift();
     if (other) compare(one, other, [a, b], report, context);
     else if (partners.size > 0)

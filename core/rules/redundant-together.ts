@@ -1,6 +1,6 @@
-import { netsBySignal } from '../derive/nets-of';
+import { netsOfSignal } from '../derive/nets-of';
+import { signalPairs } from '../derive/signal-pairs';
 import type { Harness, Net, ResolvedWire } from '../derive/harness';
-import { byId } from '../base/by-id';
 import type { Signal } from '../model/electrical';
 import { tiny, type TinyDraft } from '../model/tiny';
 import type { ObjectRef } from './finding';
@@ -26,15 +26,7 @@ export const redundantTogether: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report) {
-    const seen = new Set<string>();
-    const signals = byId(harness.project.signals);
-    for (const a of harness.project.signals) {
-      const b = a.redundantTo === undefined ? undefined : signals.get(a.redundantTo);
-      const key = b && [a.id, b.id].sort().join(' ');
-      if (!b || !key || seen.has(key)) continue;
-      seen.add(key);
-      judge(a, b, harness, report);
-    }
+    for (const [a, b] of signalPairs.redundantTo(harness.project.signals)) judge(a, b, harness, report);
   },
   examples: () => ({
     good: [
@@ -77,8 +69,7 @@ function twoChannels(t: TinyDraft): void {
 }
 
 function judge(a: Signal, b: Signal, harness: Harness, report: Report): void {
-  const nets = [a, b].map((s) => netsBySignal(harness.nets).get(s.id) ?? []);
-  const [netsA = [], netsB = []] = nets;
+  const [netsA, netsB] = [netsOfSignal(harness, a.id), netsOfSignal(harness, b.id)];
   const wires = (list: readonly Net[]): readonly ResolvedWire[] => list.flatMap((n) => n.wires);
   if (wires(netsA).length === 0 || wires(netsB).length === 0) return;
   const connectors = (list: readonly Net[]) =>

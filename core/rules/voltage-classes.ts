@@ -1,6 +1,7 @@
 import { cavityLayoutOf } from '../derive/cavity-layout';
-import type { ConnectorUse, Harness, Net, ResolvedWire, SegmentUse } from '../derive/harness';
-import { pointKey } from '../derive/nets';
+import type { ConnectorUse, Harness, ResolvedWire, SegmentUse } from '../derive/harness';
+import { pointKey } from '../derive/net-keys';
+import { netAt } from '../derive/net-table';
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { Limit } from '../model/limit-set';
 import type { Signal } from '../model/electrical';
@@ -51,7 +52,7 @@ export const voltageClasses: Rule<'project'> = {
         });
       return;
     }
-    const classes = classesOf(signals, limit.value);
+    const classes = classesUnder(limit)(signals);
     if (classes.high.size === 0) return;
     const setting = { harness, classes, limit, report, context };
     for (const use of harness.connectors) inConnector(use, setting);
@@ -154,22 +155,19 @@ function classesOf(signals: readonly Signal[], limitV: number): Classes {
   };
 }
 
+const classesUnder = memoByIdentity((limit: Limit) =>
+  memoByIdentity((signals: readonly Signal[]) => classesOf(signals, limit.value)),
+);
+
 /** The name in a sentence, with the voltage where it is stated. */
 const signalText = (s: Signal): string =>
   s.voltageV === undefined ? s.name : `${s.name} (${String(s.voltageV)} V)`;
-
-const netAtPoint = memoByIdentity((nets: readonly Net[]): ReadonlyMap<string, Net> => {
-  const out = new Map<string, Net>();
-  for (const net of nets)
-    for (const p of net.points) out.set(pointKey(p.connector.connector.id, p.cavity), net);
-  return out;
-});
 
 /** One finding for a connector: its first pair of neighbours stands for the others, all are in the evidence. */
 function inConnector(use: ConnectorUse, { harness, classes, limit, report, context }: Setting): void {
   const { connector, part } = use.resolved;
   const signalsAt = (cavity: string): readonly Signal[] =>
-    netAtPoint(harness.nets).get(pointKey(connector.id, cavity))?.signals ?? [];
+    netAt(harness.nets, pointKey(connector.id, cavity))?.signals ?? [];
   const isHigh = (s: Signal): boolean => classes.high.has(s.id);
   const hot = use.cavities.filter((c) => signalsAt(c.cavity).some(isHigh));
   if (hot.length === 0 || !part) return;

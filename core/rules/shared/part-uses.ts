@@ -1,10 +1,13 @@
 import { byId } from '../../base/by-id';
-import { memoByIdentity } from '../../base/memo-by-identity';
+import { following } from '../../base/following';
+import { resultsBeside, type Beside } from '../../base/results-beside';
+import { lineageOf } from '../../derive/lineage';
 import type { Connector, Contact } from '../../model/connector';
-import type { Part, PartKind } from '../../model/parts/part';
-import type { Project } from '../../model/project';
-import type { Label } from '../../model/topology';
-import type { Wire } from '../../model/wire';
+import type { Fuse } from '../../model/electrical';
+import type { PartKind } from '../../model/parts/part';
+import type { Collection, Project } from '../../model/project';
+import type { Covering, Label, Tie } from '../../model/topology';
+import type { Cable, Splice, Wire } from '../../model/wire';
 import type { ObjectRef } from '../finding';
 
 /** A record that an object names, or ought to. */
@@ -17,52 +20,58 @@ export interface PartUse {
   readonly kinds: readonly PartKind[];
 }
 
-/**
- * Every place in a project where a part belongs and none of the right kind is. What a collection lacks is remembered
- * as long as it and the part records stay, and what an object names as long as the object stays.
- */
-export function partsAmiss(project: Project): readonly PartUse[] {
-  const { parts } = project;
-  return [
-    ...amissIn(project.connectors, parts, ofConnector),
-    ...amissIn(project.contacts, parts, ofContact),
-    ...amissIn(project.wires, parts, ofWire),
-    ...amissIn(project.cables, parts, (c) => [use({ type: 'cable', id: c.id }, '', c.part, 'cable')]),
-    ...amissIn(project.splices, parts, (s) => [use({ type: 'splice', id: s.id }, '', s.part, 'splice')]),
-    ...amissIn(project.fuses, parts, (f) => [use({ type: 'fuse', id: f.id }, '', f.part, 'fuse')]),
-    ...amissIn(project.coverings, parts, (c) => [
-      use({ type: 'covering', id: c.id }, '', c.part, 'covering'),
-    ]),
-    ...amissIn(project.ties, parts, (t) => [
-      use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie'),
-    ]),
-    ...amissIn(project.fixings, parts, (f) => [
-      use({ type: 'segment', id: f.station.segment }, 'fixing on ', f.part, 'clamp', 'grommet'),
-    ]),
-    ...amissIn(project.labels, parts, (l) =>
-      l.part === undefined ? [] : [use(labelled(l), `label "${l.text}" on `, l.part, 'label')],
-    ),
-  ];
+/** What the objects of each collection name. */
+const USES = {
+  connectors: ofConnector,
+  contacts: ofContact,
+  wires: ofWire,
+  cables: (c: Cable) => [use({ type: 'cable', id: c.id }, '', c.part, 'cable')],
+  splices: (s: Splice) => [use({ type: 'splice', id: s.id }, '', s.part, 'splice')],
+  fuses: (f: Fuse) => [use({ type: 'fuse', id: f.id }, '', f.part, 'fuse')],
+  coverings: (c: Covering) => [use({ type: 'covering', id: c.id }, '', c.part, 'covering')],
+  ties: (t: Tie) => [use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie')],
+  labels: (l: Label) =>
+    l.part === undefined ? [] : [use(labelled(l), `label "${l.text}" on `, l.part, 'label')],
+} as const satisfies { readonly [C in Collection]?: (item: Project[C][number]) => readonly PartUse[] };
+
+/** What is amiss in a collection, beside its objects and without those that are in order. */
+interface Amiss {
+  readonly beside: Beside<object, readonly PartUse[]>;
+  readonly all: readonly PartUse[];
 }
 
-const known = new WeakMap<object, { readonly parts: readonly Part[]; readonly amiss: readonly PartUse[] }>();
+const tables = following<Project, readonly Amiss[]>(
+  (project) => NAMING.map((collection) => amissIn(project, collection, undefined)),
+  (table, before, after) =>
+    NAMING.map((collection, i) => {
+      const sameParts = before.parts === after.parts;
+      const was = table[i];
+      if (was && sameParts && before[collection] === after[collection]) return was;
+      return amissIn(after, collection, sameParts ? was : undefined);
+    }),
+);
 
-function amissIn<T extends object>(
-  list: readonly T[],
-  parts: readonly Part[],
-  usesOf: (item: T) => readonly PartUse[],
-): readonly PartUse[] {
-  const before = known.get(list);
-  if (before?.parts === parts) return before.amiss;
-  const partById = byId(parts);
-  const amiss: PartUse[] = [];
-  for (const item of list)
-    for (const u of usesOf(item)) {
-      const part = u.part === undefined ? undefined : partById.get(u.part);
-      if (!part || (u.kinds.length > 0 && !u.kinds.includes(part.kind))) amiss.push(u);
-    }
-  known.set(list, { parts, amiss });
-  return amiss;
+const NAMING = Object.keys(USES) as readonly (keyof typeof USES)[];
+
+/** Every place in a project where a part belongs and none of the right kind is. */
+export const partsAmiss = (project: Project): readonly PartUse[] =>
+  tables(lineageOf(project), project).flatMap((c) => c.all);
+
+const IN_ORDER: readonly PartUse[] = [];
+
+function amissIn(project: Project, collection: keyof typeof USES, before: Amiss | undefined): Amiss {
+  const parts = byId(project.parts);
+  const usesOf = USES[collection] as (item: object) => readonly PartUse[];
+  const beside = resultsBeside<object, readonly PartUse[]>(project[collection], before?.beside, (item) => {
+    const amiss = usesOf(item).filter((u) => {
+      const part = u.part === undefined ? undefined : parts.get(u.part);
+      return !part || (u.kinds.length > 0 && !u.kinds.includes(part.kind));
+    });
+    return amiss.length > 0 ? amiss : IN_ORDER;
+  });
+  const all: PartUse[] = [];
+  for (const found of beside.results) if (found !== IN_ORDER) all.push(...found);
+  return { beside, all };
 }
 
 const use = (
@@ -72,7 +81,7 @@ const use = (
   ...kinds: readonly PartKind[]
 ): PartUse => ({ at, role, part, kinds });
 
-const ofConnector = memoByIdentity((c: Connector): readonly PartUse[] => {
+function ofConnector(c: Connector): readonly PartUse[] {
   const at: ObjectRef = { type: 'connector', id: c.id };
   const plugs = c.cavities.flatMap((e) =>
     e.plug === undefined
@@ -84,13 +93,13 @@ const ofConnector = memoByIdentity((c: Connector): readonly PartUse[] => {
     ...c.accessories.map((a) => use(at, 'accessory of ', a.part)),
     ...plugs,
   ];
-});
+}
 
-const ofContact = memoByIdentity((c: Contact): readonly PartUse[] => [
-  use({ type: 'contact', id: c.id }, 'contact at ', c.part, 'contact'),
-]);
+function ofContact(c: Contact): readonly PartUse[] {
+  return [use({ type: 'contact', id: c.id }, 'contact at ', c.part, 'contact')];
+}
 
-const ofWire = memoByIdentity((w: Wire): readonly PartUse[] => {
+function ofWire(w: Wire): readonly PartUse[] {
   const at: ObjectRef = { type: 'wire', id: w.id };
   const uses = w.core ? [] : [use(at, '', w.part, 'wire')];
   for (const end of w.ends) {
@@ -99,7 +108,7 @@ const ofWire = memoByIdentity((w: Wire): readonly PartUse[] => {
       uses.push(use(at, 'terminal of ', end.terminal, 'terminal'));
   }
   return uses;
-});
+}
 
 function labelled({ on }: Label): ObjectRef {
   if (on.at === 'wire-end') return { type: 'wire', id: on.wire };

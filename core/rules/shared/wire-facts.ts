@@ -1,4 +1,4 @@
-import { netByWire } from '../../derive/nets-of';
+import { netOfWire } from '../../derive/nets-of';
 import type { Harness, ResolvedWire } from '../../derive/harness';
 import type { Colour } from '../../model/colour';
 import type { Signal } from '../../model/electrical';
@@ -11,4 +11,4 @@ export function colourOfWire({ wire, part }: ResolvedWire): Colour | undefined {
 
 /** What a wire carries: the signal it is named after, else those of its net. */
 export const signalsOfWire = (harness: Harness, wire: ResolvedWire): readonly Signal[] =>
-  wire.signal ? [wire.signal] : (netByWire(harness.nets).get(wire.wire.id)?.signals ?? []);
+  wire.signal ? [wire.signal] : (netOfWire(harness.nets, wire)?.signals ?? []);
