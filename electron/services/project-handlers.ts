@@ -10,6 +10,7 @@ import { listFolder } from './folder-list';
 import { type PathTokens } from './path-tokens';
 import { type Places } from './places';
 import { PROJECT_ENDING, compareOnDisk, readProjectFile, saveProjectFile } from './project-file';
+import { sweepLeftovers } from './sweep-leftovers';
 import { failed, isTaken, reasonOf } from './reason';
 import { type RecentProjects } from './recent-projects';
 import { revisionOf } from './revision';
@@ -35,7 +36,7 @@ export function projectHandlers(
   const openPath = async (path: string): Promise<OpenAnswer> => {
     const read = await readProjectFile(path);
     if (!read.ok) return failed(read.problem);
-    await recent.remember(path);
+    await Promise.all([recent.remember(path), sweepLeftovers(path)]);
     return { status: 'opened', token: tokens.tokenFor(path), name: basename(path), ...read.value };
   };
 
