@@ -1,4 +1,5 @@
 import { connectionTable } from './connection-table';
+import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
@@ -19,5 +20,6 @@ export const EXPORTERS: readonly Exporter[] = [
   connectionTable,
   pinouts,
   cutList,
+  crimpSheets,
   findingsReport,
 ];

@@ -37,6 +37,8 @@ export const PaperBlock = z.discriminatedUnion('kind', [
     /** Paper size over true size; 1 unless said. The caption tells it. */
     scale: z.number().positive().optional(),
     caption: z.string().optional(),
+    /** A form to write in: nothing is measured on it, so its scale is not told. */
+    form: z.literal(true).optional(),
   }),
   /** What follows begins a page. */
   z.strictObject({ kind: z.literal('page-break') }),

@@ -208,6 +208,8 @@ function drawingStrips(pen: Pen, block: DrawingBlock, { left, right, height }: R
   const wanted = block.scale ?? 1;
   const captionOf = (scale: number) => {
     const smaller = scale === wanted ? '' : `, made smaller to fit the page: not ${scaleText(wanted)}`;
+    if (block.form && !smaller)
+      return caption ? textStrips(pen, [{ text: caption, face: 'text' }], SMALL, left, width) : [];
     const words = `${caption ? `${caption}, ` : ''}scale ${scaleText(scale)}${smaller}`;
     return textStrips(pen, [{ text: words, face: 'text' }], SMALL, left, width);
   };
