@@ -62,7 +62,7 @@ it(
       expect(readEdit(backup!.text)).toBeGreaterThanOrEqual(backedUp.edit);
       figures.oldestBackupMs = Math.max(figures.oldestBackupMs, killedAt - backedUp.at);
     }
-    // eslint-disable-next-line no-console
+     
     console.log(
       'killed while saving:',
       JSON.stringify(figures),
