@@ -52,7 +52,7 @@ export function deriveHarness(project: Project, previous?: Harness): Harness {
   const router =
     was?.project.nodes === project.nodes && was.project.segments === project.segments
       ? was.router
-      : createRouter(project.nodes, project.segments);
+      : createRouter(project.nodes, project.segments, was?.router);
 
   const wires = resolveWires(
     project,

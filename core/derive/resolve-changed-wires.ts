@@ -29,7 +29,9 @@ export function resolveWires(
   const look = wireLookups(project, byId(project.parts), connectors, router);
   const was = before?.harness;
   const resolve = (wire: Wire): ResolvedWire => resolveWire(wire, look, was?.wireById.get(wire.id));
-  if (!before || !was || was.router !== router) return reuseList(was?.wires, project.wires.map(resolve));
+  const rerouted = was && router.touchedSince(was.router);
+  if (!before || !was || (was.router !== router && !rerouted))
+    return reuseList(was?.wires, project.wires.map(resolve));
 
   const { results, made } = resultsBeside(
     project.wires,
@@ -46,6 +48,9 @@ export function resolveWires(
     out[at] = resolve(project.wires[at]!);
   };
   for (const id of touchedWires(project, before)) again(id);
+  // A wire without a way may have got one.
+  if (rerouted && was.router !== router)
+    for (const w of was.wires) if (!w.route.found || rerouted.has(w.route)) again(w.wire.id);
   return reuseList(was.wires, out);
 }
 

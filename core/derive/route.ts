@@ -1,11 +1,14 @@
 import { byId } from '../base/by-id';
 import type { Node, Segment } from '../model/topology';
+import { carriedRoutes } from './carried-routes';
 import { segmentPath } from './formboard/segment-path';
+import { shortestTree, type Edge, type ShortestTree } from './shortest-tree';
 
 /** The way of a wire over the formboard, or why there is none. */
 export type Route =
   | { readonly found: true; readonly segments: readonly string[]; readonly lengthMm: number }
   | { readonly found: false; readonly reason: 'end-without-node' | 'not-connected' | 'path-broken' };
+export type FoundRoute = Extract<Route, { found: true }>;
 
 export interface Router {
   /** The shortest way between two nodes. The same pair always gives the same object. */
@@ -13,6 +16,23 @@ export interface Router {
   /** Along the given segments, in order. */
   along(path: readonly string[], from: string | undefined, to: string | undefined): Route;
   lengthMmOf(segment: Segment): number;
+  /**
+   * Routes of the router before that do not hold any more, or that pass a segment of which something else changed. Null
+   * where this one was not made from that one.
+   */
+  touchedSince(before: Router): ReadonlySet<Route> | null;
+  /** How many ways it had to look for; those that were carried over do not count. */
+  searches(): number;
+}
+
+/** What the next router is made from. */
+export interface RouterState {
+  readonly nodes: readonly Node[];
+  readonly segments: readonly Segment[];
+  readonly lengths: readonly number[];
+  /** Found routes by "from to", and by "from segment … to" for pinned ones. */
+  readonly shortest: ReadonlyMap<string, FoundRoute>;
+  readonly pinned: ReadonlyMap<string, FoundRoute>;
 }
 
 const NO_NODE: Route = { found: false, reason: 'end-without-node' };
@@ -23,15 +43,17 @@ const PATH_BROKEN: Route = { found: false, reason: 'path-broken' };
 export const segmentLengthMm = (segment: Segment, nodes: ReadonlyMap<string, Node>): number =>
   segment.lengthMm ?? segmentPath(segment, nodes)?.lengthMm ?? 0;
 
+const states = new WeakMap<Router, RouterState>();
+
 /**
- * Shortest ways by Dijkstra's method (Numerische Mathematik 1, 1959), one tree per start node, made when first
- * asked for. Ties go to the segment that stands first in the project, so results do not depend on the order of questions.
+ * Shortest ways, one tree per start node, made when first asked for. Given the router before, ways that an edit cannot have
+ * changed are carried over; the answers never depend on it.
  */
-export function createRouter(nodes: readonly Node[], segments: readonly Segment[]): Router {
+export function createRouter(nodes: readonly Node[], segments: readonly Segment[], before?: Router): Router {
   const nodeById = byId(nodes);
   const index = new Map(nodes.map((n, i) => [n.id, i]));
   const lengths = segments.map((s) => segmentLengthMm(s, nodeById));
-  const edges: { to: number; segment: number }[][] = nodes.map(() => []);
+  const edges: Edge[][] = nodes.map(() => []);
   segments.forEach((s, k) => {
     const a = index.get(s.from);
     const b = index.get(s.to);
@@ -39,16 +61,21 @@ export function createRouter(nodes: readonly Node[], segments: readonly Segment[
     edges[a]!.push({ to: b, segment: k });
     edges[b]!.push({ to: a, segment: k });
   });
-  const trees = new Map<number, Tree>();
-  const routes = new Map<string, Route>();
-
-  function treeFrom(start: number): Tree {
+  const trees = new Map<number, ShortestTree>();
+  const treeFrom = (start: number): ShortestTree => {
     let tree = trees.get(start);
     if (!tree) trees.set(start, (tree = shortestTree(start, edges, lengths)));
     return tree;
-  }
+  };
+
+  const old = before && states.get(before);
+  const carried = old && carriedRoutes(old, { nodes, segments, lengths, index, treeFrom });
+  const shortest = carried?.shortest ?? new Map<string, FoundRoute>();
+  const pinned = carried?.pinned ?? new Map<string, FoundRoute>();
+  let searches = 0;
 
   function find(from: string, to: string): Route {
+    searches++;
     const a = index.get(from);
     const b = index.get(to);
     if (a === undefined || b === undefined) return NO_NODE;
@@ -59,26 +86,10 @@ export function createRouter(nodes: readonly Node[], segments: readonly Segment[
     return { found: true, segments: way.reverse(), lengthMm: tree.distance[b]! };
   }
 
-  return {
-    between(from, to) {
-      if (!from || !to) return NO_NODE;
-      const key = `${from} ${to}`;
-      let route = routes.get(key);
-      if (!route) routes.set(key, (route = find(from, to)));
-      return route;
-    },
-    along(path, from, to) {
-      if (!from || !to) return NO_NODE;
-      const key = [from, ...path, to].join(' ');
-      let route = routes.get(key);
-      if (!route) routes.set(key, (route = walk(path, from, to)));
-      return route;
-    },
-    lengthMmOf: (segment) => segmentLengthMm(segment, nodeById),
-  };
-
   function walk(path: readonly string[], from: string, to: string): Route {
+    searches++;
     const known = byId(segments);
+    if (!index.has(from) || !index.has(to)) return NO_NODE;
     let at = from;
     let lengthMm = 0;
     for (const id of path) {
@@ -89,67 +100,21 @@ export function createRouter(nodes: readonly Node[], segments: readonly Segment[
     }
     return at === to ? { found: true, segments: path, lengthMm } : PATH_BROKEN;
   }
-}
 
-interface Tree {
-  readonly distance: Float64Array;
-  readonly before: Int32Array;
-  readonly by: Int32Array;
-}
+  const asked = (known: Map<string, FoundRoute>, key: string, look: () => Route): Route => {
+    const route = known.get(key) ?? look();
+    if (route.found) known.set(key, route);
+    return route;
+  };
 
-function shortestTree(
-  start: number,
-  edges: readonly { to: number; segment: number }[][],
-  lengths: readonly number[],
-): Tree {
-  const n = edges.length;
-  const dist = new Float64Array(n).fill(Infinity);
-  const before = new Int32Array(n).fill(-1);
-  const by = new Int32Array(n).fill(-1);
-  const heap: { node: number; at: number }[] = [{ node: start, at: 0 }];
-  dist[start] = 0;
-  for (let top = pop(heap); top; top = pop(heap)) {
-    if (top.at > dist[top.node]!) continue;
-    for (const e of edges[top.node]!) {
-      const d = top.at + lengths[e.segment]!;
-      if (d < dist[e.to]! || (d === dist[e.to]! && lengths[e.segment]! > 0 && e.segment < by[e.to]!)) {
-        const shorter = d < dist[e.to]!;
-        dist[e.to] = d;
-        before[e.to] = top.node;
-        by[e.to] = e.segment;
-        if (shorter) push(heap, { node: e.to, at: d });
-      }
-    }
-  }
-  return { distance: dist, before, by };
-}
-
-type Entry = { node: number; at: number };
-
-function push(heap: Entry[], entry: Entry): void {
-  let i = heap.push(entry) - 1;
-  while (i > 0) {
-    const parent = (i - 1) >> 1;
-    if (heap[parent]!.at <= entry.at) break;
-    heap[i] = heap[parent]!;
-    i = parent;
-  }
-  heap[i] = entry;
-}
-
-function pop(heap: Entry[]): Entry | undefined {
-  const top = heap[0];
-  const last = heap.pop();
-  if (!top || !last || heap.length === 0) return top;
-  let i = 0;
-  for (;;) {
-    let child = 2 * i + 1;
-    if (child >= heap.length) break;
-    if (child + 1 < heap.length && heap[child + 1]!.at < heap[child]!.at) child++;
-    if (heap[child]!.at >= last.at) break;
-    heap[i] = heap[child]!;
-    i = child;
-  }
-  heap[i] = last;
-  return top;
+  const router: Router = {
+    between: (from, to) => (from && to ? asked(shortest, `${from} ${to}`, () => find(from, to)) : NO_NODE),
+    along: (path, from, to) =>
+      from && to ? asked(pinned, [from, ...path, to].join(' '), () => walk(path, from, to)) : NO_NODE,
+    lengthMmOf: (segment) => segmentLengthMm(segment, nodeById),
+    touchedSince: (other) => (carried && old === states.get(other) ? carried.touched : null),
+    searches: () => searches,
+  };
+  states.set(router, { nodes, segments, lengths, shortest, pinned });
+  return router;
 }
