@@ -5,6 +5,15 @@ import { exportCommand } from './export';
 import { importCommand } from './import';
 import { info } from './info';
 import { rules } from './rules';
+import { whereUsed } from './where-used';
 
 /** In the order in which --help shows them. */
-export const cliCommands: readonly CliCommand[] = [check, exportCommand, importCommand, rules, info, calc];
+export const cliCommands: readonly CliCommand[] = [
+  check,
+  exportCommand,
+  importCommand,
+  rules,
+  info,
+  whereUsed,
+  calc,
+];
