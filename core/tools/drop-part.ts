@@ -1,22 +1,17 @@
 import { byId } from '../base/by-id';
 import { inBox, type Point } from '../base/point';
 import type { Call } from '../commands/dispatch';
-import { segmentLengthMm } from '../derive/route';
 import { symbolOf } from '../derive/symbol';
 import type { Equipment } from '../model/equipment';
 import { PART_KIND_NAMES, type MatingHalf, type Part } from '../model/parts/part';
+import { dropOnRun } from './formboard/drop-on-run';
 import { snapped } from './snap';
 import type { Facts, Target } from './tool';
 
 export type Drop = { readonly call: Call } | { readonly refuse: string };
 
 /** What it means to drop a part at a place on the sheet: the one command for it, or why there is none. */
-export function dropPart(
-  part: Part,
-  at: Point,
-  target: Target,
-  facts: Pick<Facts, 'project' | 'selection' | 'snap'>,
-): Drop {
+export function dropPart(part: Part, at: Point, target: Target, facts: Omit<Facts, 'inBox'>): Drop {
   const connector = target.on === 'connector' ? target.id : target.on === 'cavity' ? target.connector : null;
   switch (part.kind) {
     case 'housing':
@@ -47,7 +42,9 @@ export function dropPart(
       };
     case 'covering':
     case 'tie':
-      return onSegment(part, target, facts);
+    case 'clamp':
+    case 'grommet':
+      return dropOnRun(part, target, facts);
     case 'label':
       return label(part, target, connector, facts);
     case 'secondary-lock':
@@ -108,28 +105,15 @@ function contactIn(
   };
 }
 
-function onSegment(
-  part: Extract<Part, { kind: 'covering' | 'tie' }>,
-  target: Target,
-  { project }: Pick<Facts, 'project'>,
-): Drop {
-  const segment = target.on === 'segment' ? byId(project.segments).get(target.id) : undefined;
-  if (!segment) return { refuse: `Drop a ${PART_KIND_NAMES[part.kind]} on a segment of the formboard.` };
-  const lengthMm = segmentLengthMm(segment, byId(project.nodes));
-  const from = { segment: segment.id, atMm: 0 };
-  if (part.kind === 'tie')
-    return { call: { id: 'tie.add', args: { part, station: { ...from, atMm: lengthMm / 2 } } } };
-  return {
-    call: { id: 'covering.add', args: { part, from, to: { segment: segment.id, atMm: lengthMm } } },
-  };
-}
-
 function label(
   part: Extract<Part, { kind: 'label' }>,
   target: Target,
   connector: string | null,
-  { project }: Pick<Facts, 'project'>,
+  facts: Omit<Facts, 'inBox'>,
 ): Drop {
+  const { project } = facts;
+  if (target.on === 'segment') return dropOnRun(part, target, facts);
+  if (target.on === 'turning') return label(part, { on: 'connector', id: target.id }, target.id, facts);
   if (connector) {
     const text = byId(project.connectors).get(connector)?.designator ?? 'X';
     return { call: { id: 'label.add', args: { part, text, on: { at: 'connector', connector } } } };
@@ -139,5 +123,7 @@ function label(
     const on = { at: 'wire-end' as const, wire: target.wire, end: target.end };
     return { call: { id: 'label.add', args: { part, text, on } } };
   }
-  return { refuse: 'Drop a label on a connector, or on an end of a selected wire.' };
+  return {
+    refuse: 'Drop a label on a connector, on a run of the formboard, or on an end of a selected wire.',
+  };
 }

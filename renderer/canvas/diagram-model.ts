@@ -34,7 +34,8 @@ export function createDiagramModel(
         pxPerMm: camera.camera().pxPerMm,
       }),
     keysInBox: (box) => keysInBox(index(), box),
-    liftedBy: (ids) => liftedBy(scene, ids),
+    liftedBy: (gesture) =>
+      gesture.is === 'move' ? liftedBy(scene, new Set(gesture.objects.map((o) => o.id))) : new Set(),
   });
   return {
     interaction,

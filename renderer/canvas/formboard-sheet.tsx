@@ -1,22 +1,34 @@
-import { useEffect, useLayoutEffect, useMemo, useState, type ReactNode } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import { useStore } from 'zustand';
+import { byId } from '@latchwork/core/base/by-id';
 import { boxAround, type Box } from '@latchwork/core/base/point';
-import type { PartKind } from '@latchwork/core/model/parts/part';
 import { snapped } from '@latchwork/core/tools/snap';
-import { appStore, type AppStore } from '../app/store';
+import { appStore, keyOfRef, type AppStore } from '../app/store';
 import { useTokens } from '../ui/use-tokens';
 import { toSheet } from './camera';
 import { paintGrid } from './draw/grid';
 import { lookOf } from './draw/look';
 import type { Pen } from './draw/pen';
-import { boardHit, boardKeysInBox } from './formboard/board-hit';
+import { FindingTip } from './finding-tip';
+import './formboard/board.css';
+import { bendAt } from './formboard/board-commands';
+import { BoardEmpty } from './formboard/board-empty';
 import { boardKey } from './formboard/board-keys';
+import { createBoardModel, type BoardModel } from './formboard/board-model';
+import { BoardNotes } from './formboard/board-notes';
 import { BoardOutline } from './formboard/board-outline';
-import { boardBounds, buildBoardScene, litBy, type BoardScene } from './formboard/board-scene';
-import { paintBoardTop } from './formboard/board-top';
-import { paintBoard, type BoardLook } from './formboard/paint-board';
-import { CONNECTOR_DRAG_TYPE, placeOnBoard, Unplaced } from './formboard/unplaced';
-import { createInteraction, type Interaction, type SheetAccess } from './interaction';
+import { paintBoardTop, topIsEmpty, type BoardOver } from './formboard/board-top';
+import { paintBoardBadges } from './formboard/draw/board-badges';
+import { paintBoard, type BoardPaint } from './formboard/draw/paint-board';
+import { offerBoard } from './formboard/board-handle';
+import { ScaleBar } from './formboard/scale-bar';
+import type { BoardScene } from './formboard/scene/board-items';
+import { boardBounds, buildBoardScene } from './formboard/scene/build-board-scene';
+import { litBy } from './formboard/scene/lit';
+import { CONNECTOR_DRAG_TYPE, placeOnBoard } from './formboard/unplaced';
+import { useBoardBadges } from './formboard/use-board-badges';
+import type { Interaction, InteractionState } from './interaction';
+import type { Badge } from './scene/badges';
 import { SheetVoice } from './sheet-outline';
 import { SheetQuestion } from './sheet-question';
 import { SheetRoot } from './sheet-root';
@@ -26,147 +38,207 @@ import { FORMBOARD_TOOLS } from './sheet-tool-ids';
 import { useSheet, type SheetBoxes } from './use-sheet';
 
 const HINT =
-  'Tab walks over the nodes, arrows move them, N sets a node, G draws a segment from node to node.';
-/** Everything is drawn on the top canvas while nodes move, for every segment may follow. */
-const ALL: ReadonlySet<string> = new Set(['all']);
+  'Tab walks over nodes, segments and what lies on them, arrows move what is selected, X splits a segment, A inserts a branch, ' +
+  'N sets a node, G draws a segment, M measures. F1 lists all keys.';
 
-const ON_BOARD: ReadonlySet<PartKind> = new Set(['covering', 'tie']);
-
-/** What the interaction asks about, told by each render. */
-function createBoardModel(store: AppStore, camera: Pick<SheetAccess, 'camera' | 'panBy'>) {
-  let scene = buildBoardScene(store.getState().harness);
-  const hit: SheetAccess['hit'] = (at) => boardHit(scene, at, camera.camera().pxPerMm);
-  return {
-    hit,
-    show(next: BoardScene): void {
-      scene = next;
-    },
-    interaction: createInteraction(store, {
-      tools: FORMBOARD_TOOLS,
-      ...camera,
-      hit,
-      keysInBox: (box) => boardKeysInBox(scene, box),
-      liftedBy: () => ALL,
-      unsuited: (p) =>
-        ON_BOARD.has(p.kind)
-          ? null
-          : 'Only what is put on a run has its place here. Connectors are placed on the diagram.',
-    }),
-  };
-}
-
-/** The formboard: nodes and segments at true scale. Fills its parent and works on the store's project. */
+/** The formboard: the harness at true scale. Fills its parent and works on the store's project. */
 export function FormboardSheet({ store = appStore }: { store?: AppStore }): ReactNode {
   const look = lookOf(useTokens());
   const harness = useStore(store, (s) => s.harness);
   const selection = useStore(store, (s) => s.view.selection);
-  const lengthUnit = useStore(store, (s) => s.view.lengthUnit);
+  const pointed = useStore(store, (s) => s.view.hover);
+  const unit = useStore(store, (s) => s.view.lengthUnit);
+  const camera = useStore(store, (s) => s.view.formboardCamera);
   const scene = useMemo(() => buildBoardScene(harness), [harness]);
+  const badges = useBoardBadges(store, scene);
   const boxes = useMemo(() => boxesOf(scene), [scene]);
   const { viewport, onSize } = useSheet(store, 'formboardCamera', boxes);
   const [model] = useState(() => createBoardModel(store, viewport));
   const { interaction } = model;
-  useLayoutEffect(() => model.show(scene), [model, scene]);
+  useLayoutEffect(() => model.show(scene, badges), [model, scene, badges]);
 
-  const lifted = useStore(interaction.state, (s) => s.lifted.size > 0);
-  const boardLook = useMemo<BoardLook>(
-    () => ({ lengthUnit, lit: litBy(scene, selection) }),
-    [lengthUnit, scene, selection],
-  );
+  const lifted = useStore(interaction.state, (s) => s.lifted);
   const parts = useMemo(
-    () => [part('board', paintStill, { scene, look: boardLook, lifted })],
-    [scene, boardLook, lifted],
+    () => [
+      part('board', paintStill, { scene, unit, skip: lifted }),
+      part('findings', paintMarks, { badges, skip: lifted }),
+    ],
+    [scene, unit, lifted, badges],
   );
-  const top = useMemo(
-    () => part('top', paintTop, { scene, look: boardLook, interaction }),
-    [scene, boardLook, interaction],
+  const over = useMemo<BoardOver>(
+    () => ({
+      scene,
+      unit,
+      selected: litBy(scene, selection),
+      pointed: litBy(scene, pointed ? [keyOfRef(pointed)] : []),
+    }),
+    [scene, unit, selection, pointed],
   );
+  const top = useMemo(() => part('top', paintTop, { over, interaction }), [over, interaction]);
+  useTopDrawing(interaction, viewport, over);
+  const cursor = useStore(interaction.state, cursorOf);
+  const hovered = useStore(interaction.state, (s) => (s.hover?.target.on === 'badge' ? s.hover : null));
+  const badge = hovered?.target.on === 'badge' ? hovered.target.key : null;
+
+  const root = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    viewport.showTop(false);
-    return interaction.state.subscribe((now, was) => {
-      if (now.gesture === was.gesture || now.gesture?.is === 'pan') return;
-      viewport.showTop(now.gesture !== null);
-      viewport.drawTop();
-    });
-  }, [interaction, viewport]);
-  const cursor = useStore(interaction.state, ({ gesture, hover }) =>
-    gesture?.is === 'pan'
-      ? 'grabbing'
-      : hover?.target.on === 'node'
-        ? 'move'
-        : hover?.target.on === 'sheet'
-          ? 'default'
-          : 'pointer',
-  );
+    if (root.current) offerBoard(store, { viewport, interaction, element: root.current });
+  }, [store, viewport, interaction]);
 
   return (
-    <SheetRoot
-      label="Formboard"
-      hint={HINT}
-      viewport={viewport}
-      interaction={interaction}
-      cursor={cursor}
-      onKey={(e) => {
-        if (!boardKey(e, store, interaction)) return;
-        e.preventDefault();
-        e.stopPropagation();
-      }}
-      onDoubleClick={(screen) => {
-        const at = toSheet(viewport.camera(), screen);
-        if (model.hit(at).on !== 'sheet') return;
-        const { dispatch, view } = store.getState();
-        dispatch({ id: 'node.add', args: { position: snapped(at, view.snap) } });
-      }}
-      onDropOther={(transfer, screen) => {
-        const id = transfer.getData(CONNECTOR_DRAG_TYPE);
-        const at = toSheet(viewport.camera(), screen);
-        if (id) placeOnBoard(store, id, snapped(at, store.getState().view.snap), model.hit(at));
-        return id !== '';
-      }}
+    <div
+      ref={root}
+      className="sheet-fill"
+      // Where the board lies, for tests that point at it with a real mouse.
+      data-camera={camera ? `${camera.x} ${camera.y} ${camera.pxPerMm}` : undefined}
     >
-      <SheetSurface viewport={viewport} look={look} parts={parts} top={top} onSize={onSize} />
-      <Unplaced
-        store={store}
-        middle={() => {
-          const { width, height } = viewport.size();
-          return snapped(toSheet(viewport.camera(), { x: width / 2, y: height / 2 }), true);
+      <SheetRoot
+        label="Formboard"
+        hint={HINT}
+        viewport={viewport}
+        interaction={interaction}
+        cursor={cursor}
+        onKey={(e) => {
+          if (!boardKey(e, store, interaction)) return;
+          e.preventDefault();
+          e.stopPropagation();
         }}
-      />
-      <SheetTools store={store} tools={FORMBOARD_TOOLS} />
-      <SheetZoom store={store} viewport={viewport} />
-      <SheetQuestion interaction={interaction} viewport={viewport} />
-      <BoardOutline store={store} scene={scene} />
-      <SheetVoice store={store} interaction={interaction} />
-    </SheetRoot>
+        onDoubleClick={(screen, alt) => doubleClick(store, model, toSheet(viewport.camera(), screen), alt)}
+        onDropOther={(transfer, screen) => {
+          const id = transfer.getData(CONNECTOR_DRAG_TYPE);
+          const at = toSheet(viewport.camera(), screen);
+          if (id) placeOnBoard(store, id, snapped(at, store.getState().view.snap), model.hit(at));
+          return id !== '';
+        }}
+      >
+        <SheetSurface viewport={viewport} look={look} parts={parts} top={top} onSize={onSize} />
+        <BoardEmpty store={store} />
+        <BoardNotes
+          store={store}
+          middle={() => {
+            const { width, height } = viewport.size();
+            return snapped(toSheet(viewport.camera(), { x: width / 2, y: height / 2 }), true);
+          }}
+        />
+        <ScaleBar viewport={viewport} unit={unit} />
+        <SheetTools store={store} tools={FORMBOARD_TOOLS} />
+        <SheetZoom store={store} viewport={viewport} findings />
+        {hovered && (
+          <FindingTip findings={badges.find((b) => b.key === badge)?.findings ?? []} at={hovered.screen} />
+        )}
+        <SheetQuestion interaction={interaction} viewport={viewport} />
+        <BoardOutline store={store} scene={scene} />
+        <SheetVoice store={store} interaction={interaction} />
+      </SheetRoot>
+    </div>
   );
 }
 
-interface Still {
-  readonly scene: BoardScene;
-  readonly look: BoardLook;
-  readonly lifted: boolean;
+/** A double click sets a node: alone on the board, or into a run, which it splits. With Alt it bends the run. */
+function doubleClick(store: AppStore, model: BoardModel, at: { x: number; y: number }, alt: boolean): void {
+  const { dispatch, view, history } = store.getState();
+  const target = model.hit(at);
+  const on =
+    target.on === 'segment' ? target : target.on === 'covering' && target.end === null ? target : undefined;
+  if (target.on === 'sheet') dispatch({ id: 'node.add', args: { position: snapped(at, view.snap && !alt) } });
+  if (!on) return;
+  const id = on.on === 'segment' ? on.id : byId(history.project.coverings).get(on.id)?.from.segment;
+  const segment = byId(history.project.segments).get(id ?? '');
+  if (!segment || on.atMm === undefined) return;
+  const atMm = Math.round(on.atMm);
+  const call = alt
+    ? bendAt(history.project, segment, snapped(at, view.snap))
+    : ({ id: 'segment.split', args: { station: { segment: segment.id, atMm } } } as const);
+  if (call) dispatch(call);
 }
 
-const paintStill = (pen: Pen, { scene, look, lifted }: Still): void => {
+const paintStill = (pen: Pen, content: BoardPaint): void => {
   paintGrid(pen);
-  if (!lifted) paintBoard(pen, scene, look);
+  paintBoard(pen, content);
 };
 
-const paintTop = (
+const paintMarks = (
   pen: Pen,
-  { scene, look, interaction }: { scene: BoardScene; look: BoardLook; interaction: Interaction },
-): void => paintBoardTop(pen, scene, look, interaction.state.getState());
+  { badges, skip }: { badges: readonly Badge[]; skip: ReadonlySet<string> },
+): void => paintBoardBadges(pen, skip.size ? badges.filter((b) => !skip.has(b.key)) : badges);
+
+const paintTop = (pen: Pen, { over, interaction }: { over: BoardOver; interaction: Interaction }): void =>
+  paintBoardTop(pen, over, interaction.state.getState());
+
+/** Draws the top canvas when a gesture or the thing under the pointer changes, and hides it while it is empty. */
+function useTopDrawing(
+  interaction: Interaction,
+  viewport: ReturnType<typeof useSheet>['viewport'],
+  over: BoardOver,
+): void {
+  useEffect(() => {
+    const show = (s: InteractionState): void => viewport.showTop(!topIsEmpty(over, s));
+    show(interaction.state.getState());
+    return interaction.state.subscribe((now, was) => {
+      if (now.gesture === was.gesture && sameTarget(now, was)) return;
+      if (now.gesture?.is === 'pan' && was.gesture?.is === 'pan') return;
+      show(now);
+      viewport.drawTop();
+    });
+  }, [interaction, viewport, over]);
+}
+
+/** The same thing under the pointer, wherever along a run. */
+function sameTarget(a: InteractionState, b: InteractionState): boolean {
+  const key = (s: InteractionState): string => {
+    const { atMm: _, ...target } = (s.hover?.target ?? { on: 'sheet' }) as { on: string; atMm?: number };
+    return JSON.stringify(target);
+  };
+  return a.hover?.target === b.hover?.target || key(a) === key(b);
+}
+
+function cursorOf({ gesture, hover }: InteractionState): string {
+  if (gesture?.is === 'pan' || gesture?.is === 'turn-branch' || gesture?.is === 'turn-connector')
+    return 'grabbing';
+  if (gesture?.is === 'draw-dimension' || gesture?.is === 'pin-path') return 'crosshair';
+  switch (hover?.target.on) {
+    case 'node':
+    case 'via':
+    case 'tie':
+    case 'fixing':
+    case 'label':
+    case 'covering':
+    case 'dimension':
+      return 'move';
+    case 'branch-handle':
+      return 'grab';
+    case undefined:
+    case 'sheet':
+      return 'default';
+    default:
+      return 'pointer';
+  }
+}
+
+const AROUND_MM = 20;
 
 function boxesOf(scene: BoardScene): SheetBoxes {
-  const ofIds = (ids: Iterable<string>): Box | null => {
-    const lit = litBy(scene, new Set(ids));
+  const ofKeys = (keys: Iterable<string>): Box | null => {
+    const { ids, ways } = litBy(scene, keys);
+    const seen = (id: string): boolean => ids.has(id) || ways.has(id);
     const points = [
-      ...scene.nodes.filter((n) => lit.has(n.node.id)).map((n) => n.at),
-      ...scene.segments.filter((s) => lit.has(s.segment.id)).flatMap((s) => s.points),
-      ...scene.connectors.filter((c) => lit.has(c.use.resolved.connector.id)).map((c) => c.at),
+      ...scene.nodes.filter((n) => seen(n.id)).map((n) => n.at),
+      ...scene.segments.filter((s) => seen(s.id)).flatMap((s) => s.points),
+      ...scene.connectors.filter((c) => seen(c.id)).map((c) => c.at),
+      ...scene.splices.filter((s) => seen(s.id)).map((s) => s.at),
+      ...scene.things.filter((t) => seen(t.id)).map((t) => t.at),
+      ...scene.coverings.filter((c) => seen(c.id)).flatMap((c) => c.points),
+      ...scene.dimensions.filter((d) => seen(d.id)).flatMap((d) => d.datums.map((f) => f.foot)),
     ];
     const box = boxAround(points.map((p) => ({ minX: p.x, minY: p.y, maxX: p.x, maxY: p.y })));
-    return box && { minX: box.minX - 20, minY: box.minY - 20, maxX: box.maxX + 20, maxY: box.maxY + 20 };
+    return (
+      box && {
+        minX: box.minX - AROUND_MM,
+        minY: box.minY - AROUND_MM,
+        maxX: box.maxX + AROUND_MM,
+        maxY: box.maxY + AROUND_MM,
+      }
+    );
   };
-  return { all: () => boardBounds(scene), ofKeys: ofIds, ofRefs: (refs) => ofIds(refs.map((r) => r.id)) };
+  return { all: () => boardBounds(scene), ofKeys, ofRefs: (refs) => ofKeys(refs.map(keyOfRef)) };
 }

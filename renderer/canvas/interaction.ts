@@ -5,8 +5,8 @@ import type { Call } from '@latchwork/core/commands/dispatch';
 import type { Part } from '@latchwork/core/model/parts/part';
 import { dropPart } from '@latchwork/core/tools/drop-part';
 import { startKeyWire, stepKeyWire, type KeyWire, type KeyWireInput } from '@latchwork/core/tools/key-wire';
-import { stepTool, type Gesture, type ToolId } from '@latchwork/core/tools/step-tool';
-import type { Facts, Question, Step, Target } from '@latchwork/core/tools/tool';
+import { finishTool, isMoving, stepTool, type Gesture, type ToolId } from '@latchwork/core/tools/step-tool';
+import type { BoardFacts, Facts, Question, Step, Target } from '@latchwork/core/tools/tool';
 import type { AppStore } from '../app/store';
 import type { Camera } from '../app/view';
 import { toSheet } from './camera';
@@ -17,6 +17,7 @@ export interface ScreenInput {
   readonly screen: Point;
   readonly alt: boolean;
   readonly add: boolean;
+  readonly shift?: boolean;
   /** Holds the sheet whatever the tool: the middle button, or the space bar. */
   readonly hold?: boolean;
 }
@@ -43,8 +44,10 @@ export interface SheetAccess {
   keysInBox: Facts['inBox'];
   /** Why a part has no place on this sheet at all, or null. */
   unsuited?(part: Part): string | null;
-  /** The objects that go along when these move: their wires, mates, connectors. */
-  liftedBy(ids: ReadonlySet<string>): ReadonlySet<string>;
+  /** The objects that a gesture takes along: what moves with its wires, mates, connectors. */
+  liftedBy(gesture: Gesture): ReadonlySet<string>;
+  /** What tools of the formboard ask. */
+  readonly board?: BoardFacts;
 }
 
 const NOTHING: ReadonlySet<string> = new Set();
@@ -72,6 +75,7 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
       snap: view.snap,
       slopMm: SLOP_PX / sheet.camera().pxPerMm,
       inBox: sheet.keysInBox,
+      board: sheet.board,
     };
   };
 
@@ -88,12 +92,12 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
   const advance = (gesture: Gesture | null): void => {
     const was = state.getState();
     if (gesture === was.gesture) return;
-    const moving = gesture?.is === 'move' && gesture.moving;
-    const lifted = !moving
-      ? NOTHING
-      : was.lifted !== NOTHING
-        ? was.lifted
-        : sheet.liftedBy(new Set(gesture.objects.map((o) => o.id)));
+    const lifted =
+      !gesture || !isMoving(gesture)
+        ? NOTHING
+        : was.lifted !== NOTHING
+          ? was.lifted
+          : sheet.liftedBy(gesture);
     state.setState({ gesture, lifted });
   };
 
@@ -115,8 +119,8 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
         }
       }
       const tool: ToolId = input.hold ? 'hand' : sheet.tools.includes(view.tool) ? view.tool : 'select';
-      const { on, screen, alt, add } = input;
-      const step = stepTool(tool, gesture, { on, at, screen, target, alt, add }, facts());
+      const { on, screen, alt, add, shift } = input;
+      const step = stepTool(tool, gesture, { on, at, screen, target, alt, add, shift }, facts());
       // What the step writes and the end of the gesture become visible in one frame.
       carryOut(step);
       advance(step.next);
@@ -140,6 +144,16 @@ export function createInteraction(store: AppStore, sheet: SheetAccess) {
           .map((k) => k.split(':')[0] as string);
         select(outer);
       } else return false;
+      return true;
+    },
+    /** Enter: ends a gesture of several clicks. Answers whether there was one. */
+    finish(): boolean {
+      const { gesture } = state.getState();
+      const step = gesture && finishTool(gesture);
+      if (!step) return false;
+      carryOut(step);
+      advance(null);
+      if (step.dispatch) store.getState().setView({ tool: 'select' });
       return true;
     },
     /** A part let go over the sheet, or placed by a click; it stays in hand while `again` is held. */

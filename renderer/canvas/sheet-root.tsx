@@ -14,7 +14,7 @@ interface Props {
   readonly interaction: Interaction;
   readonly cursor: string;
   readonly onKey: (event: KeyboardEvent) => void;
-  readonly onDoubleClick?: (screen: { x: number; y: number }) => void;
+  readonly onDoubleClick?: (screen: { x: number; y: number }, alt: boolean) => void;
   /** Anything else that is let go over the sheet; answers whether it was taken. */
   readonly onDropOther?: (transfer: DataTransfer, screen: { x: number; y: number }) => boolean;
   readonly children: ReactNode;
@@ -53,6 +53,7 @@ export function SheetRoot(props: Props): ReactNode {
       screen: pointOf(e),
       alt: e.altKey,
       add: e.shiftKey || e.ctrlKey || e.metaKey,
+      shift: e.shiftKey,
       hold,
     });
 
@@ -85,7 +86,7 @@ export function SheetRoot(props: Props): ReactNode {
         if (e.button === 1) e.preventDefault();
       }}
       onDoubleClick={(e) => {
-        if (!isControl(e.target)) onDoubleClick?.(pointOf(e));
+        if (!isControl(e.target)) onDoubleClick?.(pointOf(e), e.altKey);
       }}
       onKeyDown={(e) => {
         if (isControl(e.target)) return;

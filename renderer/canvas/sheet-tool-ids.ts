@@ -10,4 +10,12 @@ export const DIAGRAM_TOOLS: readonly ToolId[] = [
   'panel',
   'device',
 ];
-export const FORMBOARD_TOOLS: readonly ToolId[] = ['select', 'hand', 'node', 'segment'];
+export const FORMBOARD_TOOLS: readonly ToolId[] = [
+  'select',
+  'hand',
+  'node',
+  'segment',
+  'dimension',
+  'baseline',
+  'path',
+];

@@ -1,5 +1,5 @@
 import {
-  Box, CircleDot, Cpu, Hand, Maximize, Milestone, Minus, MousePointer2, PanelTop, Plus, Spline, Waypoints, TriangleAlert, type LucideIcon,
+  AlignStartVertical, Box, CircleDot, Cpu, Hand, Maximize, Milestone, Minus, MousePointer2, PanelTop, Plus, Route, Ruler, Spline, Waypoints, TriangleAlert, type LucideIcon,
 } from 'lucide-react'; // prettier-ignore
 import { useEffect, useRef, type ReactNode } from 'react';
 import { useStore } from 'zustand';
@@ -20,6 +20,9 @@ export const TOOLS: Readonly<
   device: { icon: Box, name: 'Draw device', key: 'D' },
   node: { icon: Waypoints, name: 'Place node', key: 'N' },
   segment: { icon: Milestone, name: 'Draw segment', key: 'G' },
+  dimension: { icon: Ruler, name: 'Chain dimension', key: 'M' },
+  baseline: { icon: AlignStartVertical, name: 'Baseline dimension', key: 'L' },
+  path: { icon: Route, name: 'Pin the path of selected wires', key: 'T' },
 };
 
 /** The tool of that letter, among those of the sheet. */
@@ -87,7 +90,7 @@ export function SheetZoom({ store, viewport, findings = false }: ZoomProps): Rea
           className="sheet-tool"
           aria-pressed={findingsShown}
           aria-label="Findings on the sheet"
-          title="Findings on the sheet"
+          title="Findings on the sheet; critical ones stay"
           onClick={() => store.getState().setView({ findingsShown: !findingsShown })}
         >
           <TriangleAlert size={16} strokeWidth={1.6} aria-hidden />

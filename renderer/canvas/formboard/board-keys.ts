@@ -1,10 +1,13 @@
 import type { KeyboardEvent } from 'react';
-import { compareNatural } from '@latchwork/core/base/stable-order';
-import { nudge, type Direction } from '@latchwork/core/tools/nudge';
+import { COLLECTIONS } from '@latchwork/core/model/project';
+import { walkBoard } from '@latchwork/core/tools/formboard/board-walk';
+import { nudgeBoard } from '@latchwork/core/tools/formboard/nudge-board';
+import type { Direction } from '@latchwork/core/tools/nudge';
 import type { AppStore } from '../../app/store';
 import type { Interaction } from '../interaction';
 import { toolOfKey } from '../sheet-tools';
 import { FORMBOARD_TOOLS } from '../sheet-tool-ids';
+import { BOARD_COMMANDS } from './board-commands';
 
 const ARROWS: Readonly<Record<string, Direction>> = {
   ArrowLeft: 'left',
@@ -13,6 +16,8 @@ const ARROWS: Readonly<Record<string, Direction>> = {
   ArrowDown: 'down',
 };
 const ZOOMS = { '+': 'in', '=': 'in', '-': 'out', '0': 'all', '9': 'selection' } as const;
+/** What Delete takes away on the formboard: a wire or a connector is not meant by it here. */
+const OF_BOARD = ['nodes', 'segments', 'coverings', 'ties', 'fixings', 'labels', 'dimensions'] as const;
 
 /** A key on the formboard. Answers whether it meant something here. */
 export function boardKey(e: KeyboardEvent, store: AppStore, interaction: Interaction): boolean {
@@ -20,30 +25,16 @@ export function boardKey(e: KeyboardEvent, store: AppStore, interaction: Interac
   const { project } = app.history;
   if (e.ctrlKey || e.metaKey) return false;
   if (e.key === 'Escape') return interaction.cancel();
+  if (e.key === 'Enter') return interaction.finish();
   if (e.key === 'Tab') {
-    const nodes = [...project.nodes].sort((a, b) => compareNatural(a.designator, b.designator));
-    const at = nodes.findIndex((n) => app.view.selection.has(n.id));
-    const next = nodes[at < 0 && e.shiftKey ? -1 : at + (e.shiftKey ? -1 : 1)];
-    if (next) app.select([next.id]);
-    return next !== undefined;
+    const next = walkBoard(app.harness, app.view.selection, e.shiftKey ? -1 : 1);
+    if (next) app.select([next.key]);
+    return next !== null;
   }
-  if (e.key === 'Delete' || e.key === 'Backspace') {
-    const mine = new Set(
-      [...project.nodes, ...project.segments, ...project.coverings, ...project.ties].map((o) => o.id),
-    );
-    const ids = [...app.view.selection].filter((key) => mine.has(key));
-    if (ids.length && !app.dispatch({ id: 'objects.remove', args: { ids } })) app.select([]);
-    return ids.length > 0;
-  }
+  if (e.key === 'Delete' || e.key === 'Backspace') return remove(store);
   const arrow = ARROWS[e.key];
   if (arrow) {
-    const nodes = new Set(project.nodes.map((n) => n.id));
-    const call = nudge(
-      project,
-      new Set([...app.view.selection].filter((k) => nodes.has(k))),
-      arrow,
-      e.altKey,
-    );
+    const call = nudgeBoard(project, app.view.selection, arrow, e.altKey);
     if (call) app.dispatch(call);
     return call !== null;
   }
@@ -52,7 +43,27 @@ export function boardKey(e: KeyboardEvent, store: AppStore, interaction: Interac
     app.setView({ zoom: { to: zoom, count: (app.view.zoom?.count ?? 0) + 1 } });
     return true;
   }
+  if (e.altKey) return false;
   const tool = toolOfKey(e.key, FORMBOARD_TOOLS);
-  if (tool) app.setView({ tool, placing: null });
-  return tool !== undefined;
+  if (tool) {
+    app.setView({ tool, placing: null });
+    return true;
+  }
+  const command = BOARD_COMMANDS.find((c) => c.key === e.key.toUpperCase());
+  if (!command) return false;
+  const call = command.call(app);
+  if (call) app.dispatch(call);
+  return true;
+}
+
+function remove(store: AppStore): boolean {
+  const { history, view, dispatch, select } = store.getState();
+  const mine = new Set(
+    COLLECTIONS.filter((c) => (OF_BOARD as readonly string[]).includes(c)).flatMap((c) =>
+      history.project[c].map((o) => o.id),
+    ),
+  );
+  const ids = [...view.selection].filter((key) => mine.has(key));
+  if (ids.length && !dispatch({ id: 'objects.remove', args: { ids } })) select([]);
+  return ids.length > 0;
 }

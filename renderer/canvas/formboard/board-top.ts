@@ -1,43 +1,78 @@
-import type { Point } from '@latchwork/core/base/point';
-import { boxOf } from '@latchwork/core/tools/box-select';
 import type { Pen } from '../draw/pen';
 import type { InteractionState } from '../interaction';
-import { buildBoardScene, type BoardScene } from './board-scene';
-import { paintBoard, type BoardLook } from './paint-board';
+import { isMoving } from '@latchwork/core/tools/step-tool';
+import { paintPreview } from './draw/board-preview';
+import { handlePoint, paintBranchHandle } from './draw/branch-handle';
+import { paintHalo, paintLitDimensions, paintVias } from './draw/halo';
+import type { LengthUnit } from './draw/lengths';
+import { paintBoard } from './draw/paint-board';
+import { editsOf } from './scene/board-edits';
+import type { BoardScene } from './scene/board-items';
+import { followScene } from './scene/follow';
+import { isLit, litBy, NOTHING_LIT, type Lit } from './scene/lit';
 
-/** The gesture under way on the formboard. While nodes move, the whole board is drawn as it would become. */
-export function paintBoardTop(
-  pen: Pen,
-  scene: BoardScene,
-  look: BoardLook,
-  { gesture }: InteractionState,
-): void {
-  if (!gesture) return;
-  const { ctx } = pen;
-  ctx.strokeStyle = pen.look.tokens.copper;
-  if (gesture.is === 'move' && gesture.moving) {
-    const shifts = new Map<string, Point>(gesture.objects.map((o) => [o.id, gesture.by]));
-    paintBoard(pen, buildBoardScene(scene.harness, shifts), look);
-  } else if (gesture.is === 'box-select') {
-    const b = boxOf(gesture);
-    ctx.lineWidth = 1;
-    ctx.strokeRect(
-      pen.x(b.minX) + 0.5,
-      pen.y(b.minY) + 0.5,
-      pen.x(b.maxX) - pen.x(b.minX),
-      pen.y(b.maxY) - pen.y(b.minY),
-    );
-  } else if (gesture.is === 'draw-segment') {
-    const from = scene.nodes.find((n) => n.node.id === gesture.from)?.at;
-    const { over } = gesture;
-    const to = (over.on === 'node' && scene.nodes.find((n) => n.node.id === over.id)?.at) || gesture.at;
-    if (!from) return;
-    ctx.lineWidth = 2;
-    if (over.on !== 'node') ctx.setLineDash([6, 4]);
-    ctx.beginPath();
-    ctx.moveTo(pen.x(from.x), pen.y(from.y));
-    ctx.lineTo(pen.x(to.x), pen.y(to.y));
-    ctx.stroke();
-    ctx.setLineDash([]);
+/** What lies over the still board. */
+export interface BoardOver {
+  readonly scene: BoardScene;
+  readonly unit: LengthUnit;
+  readonly selected: Lit;
+  /** Lit because a list points at it. */
+  readonly pointed: Lit;
+}
+
+const NONE: ReadonlySet<string> = new Set();
+
+export const topIsEmpty = (o: BoardOver, { gesture, hover }: InteractionState): boolean =>
+  !isLit(o.selected) &&
+  !isLit(o.pointed) &&
+  (gesture === null || gesture.is === 'pan') &&
+  (hover === null || hover.target.on === 'sheet' || hover.target.on === 'badge');
+
+/** Selection, what is pointed at, and the gesture under way: only what follows it is drawn anew. */
+export function paintBoardTop(pen: Pen, o: BoardOver, { gesture, hover, lifted }: InteractionState): void {
+  const moving = gesture && isMoving(gesture) && lifted.size > 0;
+  const follow = moving ? followScene(o.scene, editsOf(gesture, o.scene), lifted) : null;
+  // Halos of what does not move are taken from the scene, of what does from where it is now.
+  const shown = follow ? merged(o.scene, follow, lifted) : o.scene;
+  paintHalo(pen, shown, o.selected, true);
+  paintHalo(pen, shown, o.pointed, false);
+  if (!gesture) paintHalo(pen, shown, hoverLit(o.scene, hover), false);
+  if (follow) paintBoard(pen, { scene: follow, unit: o.unit, skip: NONE, live: true });
+  paintLitDimensions(pen, shown, o.selected, o.unit);
+  paintVias(pen, shown, o.selected.ids);
+  const [only] = o.selected.ids;
+  if (!gesture && only !== undefined && o.selected.ids.size === 1) {
+    const handle = handlePoint(o.scene, only, pen.s);
+    if (handle) paintBranchHandle(pen, handle);
   }
+  if (gesture) paintPreview(pen, shown, gesture, o.unit);
+}
+
+function hoverLit(scene: BoardScene, hover: InteractionState['hover']): Lit {
+  const target = hover?.target;
+  if (!target || target.on === 'sheet' || target.on === 'badge') return NOTHING_LIT;
+  if (target.on === 'segment' && target.wire) return litBy(scene, [target.wire]);
+  return 'id' in target ? litBy(scene, [target.id]) : NOTHING_LIT;
+}
+
+/** The scene with what follows a gesture in its new place. */
+function merged(scene: BoardScene, follow: BoardScene, lifted: ReadonlySet<string>): BoardScene {
+  const both = <T extends { readonly id: string }>(
+    still: readonly T[],
+    moved: readonly T[],
+  ): readonly T[] => [...still.filter((o) => !lifted.has(o.id)), ...moved];
+  return {
+    ...scene,
+    nodes: both(scene.nodes, follow.nodes),
+    nodeById: follow.nodeById,
+    segmentById: follow.segmentById,
+    connectors: both(scene.connectors, follow.connectors),
+    things: both(scene.things, follow.things),
+    splices: both(scene.splices, follow.splices),
+    coverings: [
+      ...scene.coverings.filter((c) => !lifted.has(c.segment) && !lifted.has(c.id)),
+      ...follow.coverings,
+    ],
+    dimensions: both(scene.dimensions, follow.dimensions),
+  };
 }

@@ -65,7 +65,7 @@ it('offers connectors that are not on the board, and puts one on the selected no
   );
   const n2 = store.getState().history.project.nodes[1]!.id;
   store.getState().select([n2]);
-  await screen.getByRole('button', { name: 'X1' }).click();
+  await screen.getByRole('button', { name: 'X1', exact: true }).click();
   expect(store.getState().history.project.connectors[0]!.node).toBe(n2);
 });
 

@@ -1,0 +1,66 @@
+import { useMemo, type ReactNode } from 'react';
+import { useStore } from 'zustand';
+import type { Point } from '@latchwork/core/base/point';
+import { compareNatural } from '@latchwork/core/base/stable-order';
+import { nameOfEnd, nodeOfEnd } from '@latchwork/core/derive/formboard/wire-path';
+import type { Harness, ResolvedWire } from '@latchwork/core/derive/harness';
+import type { AppStore } from '../../app/store';
+import { useUnplaced, UnplacedChips } from './unplaced';
+
+const MOST_WIRES = 12;
+
+/** What is not on the board yet: connectors to be placed, and wires that find no way, each with the reason. */
+export function BoardNotes({ store, middle }: { store: AppStore; middle: () => Point }): ReactNode {
+  const harness = useStore(store, (s) => s.harness);
+  const selection = useStore(store, (s) => s.view.selection);
+  const waiting = useUnplaced(store);
+  const loose = useMemo(() => looseWires(harness), [harness]);
+  if (waiting.length === 0 && loose.length === 0) return null;
+  return (
+    <div className="sheet-float board-notes">
+      {waiting.length > 0 && <UnplacedChips store={store} waiting={waiting} middle={middle} />}
+      {loose.length > 0 && (
+        <section aria-label="Wires that are not laid out">
+          <h2>Not laid out ({loose.length})</h2>
+          <ul>
+            {loose.slice(0, MOST_WIRES).map(({ wire, why }) => (
+              <li key={wire.wire.id}>
+                <button
+                  type="button"
+                  className="board-loose"
+                  aria-pressed={selection.has(wire.wire.id)}
+                  onClick={() => store.getState().select([wire.wire.id])}
+                >
+                  <b>{wire.wire.designator}</b> {why}
+                </button>
+              </li>
+            ))}
+          </ul>
+          {loose.length > MOST_WIRES && <p>and {loose.length - MOST_WIRES} more</p>}
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** Wires of the harness without a way over the board, and why. Typed lengths do not put them on it. */
+export function looseWires(
+  harness: Harness,
+): readonly { readonly wire: ResolvedWire; readonly why: string }[] {
+  if (harness.project.nodes.length === 0) return [];
+  return harness.wires
+    .filter((w) => !w.route.found)
+    .sort((a, b) => compareNatural(a.wire.designator, b.wire.designator))
+    .map((wire) => ({ wire, why: reasonOf(harness, wire) }));
+}
+
+function reasonOf({ project }: Harness, { wire, route }: ResolvedWire): string {
+  if (route.found) return '';
+  if (route.reason === 'path-broken') return 'its pinned path does not lead from end to end';
+  const loose = wire.ends
+    .filter((e) => nodeOfEnd(project, e) === undefined)
+    .map((e) => nameOfEnd(project, e));
+  if (loose.length)
+    return `${[...new Set(loose)].join(' and ')} ${loose.length > 1 ? 'have' : 'has'} no node`;
+  return `no segments join ${wire.ends.map((e) => nameOfEnd(project, e)).join(' and ')}`;
+}
