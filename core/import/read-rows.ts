@@ -105,7 +105,7 @@ function readLine<S extends FieldSpecs>(
     });
   } else
     fields.forEach((field, i) => {
-      const spec = specs[field];
+      const spec = Object.hasOwn(specs, field) ? specs[field] : undefined;
       const text = cells[i]?.text.trim() ?? '';
       if (!spec) return;
       if (text === '') {
