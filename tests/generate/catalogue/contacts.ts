@@ -51,6 +51,8 @@ export function contact(a: ContactArgs): ContactPart {
         minimum: pack,
         multiple: pack,
         leadTimeDays: a.form === 'loose' ? 7 : 42,
+        steps: a.form === 'loose' ? [1, 10, 50] : [1, 3, 10, 25],
+        form: a.form,
       },
     }),
     series: a.series,

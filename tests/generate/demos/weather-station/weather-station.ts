@@ -3,6 +3,7 @@ import { startDemo, type DemoBuilder } from '../builder';
 import { fillTitle } from '../title';
 import { addConnectors, declareCavities } from './connectors';
 import { addEquipment } from './equipment';
+import { preparePurchase } from './purchase';
 import { addFormboard, protectAndMark } from './formboard';
 import { RETURNS, SIGNALS, SOURCE_LIMITS } from './signals';
 import { addWires } from './wires';
@@ -21,7 +22,7 @@ export function weatherStation(): Project {
       'WG1 and WG2 stay twisted to within 25 mm of the contacts.',
     ],
   });
-  demo.do({ id: 'project.edit', args: { change: { buildQuantities: [1, 10, 100] } } });
+  demo.do({ id: 'project.edit', args: { change: { buildQuantities: [1, 10, 100, 1000] } } });
   addEquipment(demo);
   addConnectors(demo);
   addSignals(demo);
@@ -31,6 +32,7 @@ export function weatherStation(): Project {
   addFormboard(demo);
   protectAndMark(demo);
   prepareSeries(demo);
+  preparePurchase(demo);
   return demo.project;
 }
 
@@ -41,7 +43,8 @@ function prepareSeries(demo: DemoBuilder): void {
     const connector = demo.project.connectors.find((c) => c.designator === x);
     const record = demo.project.parts.find((p) => p.id === connector?.part);
     const cutOut = record?.kind === 'housing' ? record.panel?.cutOut : undefined;
-    if (cutOut) demo.fitted(x, { plannedCycles: 10, cutOut: { ...cutOut, insertFrom: 'front' } });
+    if (cutOut)
+      demo.fitted(x, { plannedCycles: 10, cutOut: { ...cutOut, insertFrom: 'front' } });
   }
   for (const x of ['X3', 'X4', 'X5', 'X6'])
     demo.fitted(x, { footprint: { padOneCorner: 'top-right', seenFrom: 'header-side' } });
