@@ -1,59 +1,15 @@
-import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
-import { startHistory, undo, type History } from '@latchwork/core/commands/history';
+import { dispatch } from '@latchwork/core/commands/dispatch';
+import { redo, startHistory, undo, type History } from '@latchwork/core/commands/history';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { countingIds } from '@latchwork/core/model/ids';
-import { checkHarness } from '@latchwork/core/rules/check-harness';
+import { checkHarness, type CheckResult } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { generateProject } from '../../generate/harness-generator';
-
-const start = generateProject({ wires: 60 });
-
-/** An edit for a number, on whatever is there now. */
-function editFor(n: number, { project }: History): Call | null {
-  const pick = <T>(list: readonly T[]): T | undefined => list[(n >> 3) % Math.max(1, list.length)];
-  const [connector, wire, mate] = [pick(project.connectors), pick(project.wires), pick(project.mates)];
-  const housing = pick(project.connectors.filter((c) => c.supply === 'harness'));
-  switch (n % 8) {
-    case 0:
-      return connector
-        ? { id: 'objects.move', args: { moves: [{ id: connector.id, to: { x: n, y: -n } }] } }
-        : null;
-    case 1:
-      return wire ? { id: 'wire.edit', args: { ids: [wire.id], change: { colour: { base: 'PK' } } } } : null;
-    case 2:
-      return wire ? { id: 'objects.remove', args: { ids: [wire.id] } } : null;
-    case 3:
-      return mate ? { id: 'objects.remove', args: { ids: [mate.id] } } : null;
-    case 4:
-      return housing
-        ? {
-            id: 'wire.add',
-            args: {
-              from: { at: 'cavity', connector: housing.id, cavity: '1' },
-              to: { at: 'free', position: { x: n, y: 0 } },
-            },
-          }
-        : null;
-    case 5:
-      return wire && housing
-        ? {
-            id: 'wire.move-end',
-            args: { id: wire.id, end: 1, to: { at: 'cavity', connector: housing.id, cavity: '2' } },
-          }
-        : null;
-    case 6:
-      return connector ? { id: 'objects.remove', args: { ids: [connector.id] } } : null;
-    default: {
-      const signal = pick(project.signals);
-      return connector && signal
-        ? { id: 'cavity.set-signal', args: { connector: connector.id, cavity: '1', signal: signal.id } }
-        : null;
-    }
-  }
-}
+import { OFFERED } from '../commands/calls';
+import { commandFor, crowdedWorkbench, deepFreeze, editFor, preparations } from './random-edits';
 
 const seen = (h: Harness) => ({
   nets: h.nets.map((n) => ({
@@ -74,41 +30,71 @@ const seen = (h: Harness) => ({
   wires: h.wires.map((w) => ({
     wire: w.wire,
     length: w.length,
+    segments: w.segments,
+    group: w.group,
     from: w.from.connector?.connector,
     to: w.to.connector?.connector,
   })),
+  segments: h.segments.map((s) => ({
+    segment: s.segment,
+    wires: s.wires.map((w) => w.wire),
+    diametersMm: s.diametersMm,
+    at: [s.fromConnectors, s.toConnectors].map((list) => list.map((c) => c.connector)),
+  })),
+  byId: [h.connectorById.size, h.wireById.size, h.mateById.size],
 });
 
-it('gives after any edits what deriving and checking from the start would give', () => {
+interface State {
+  readonly history: History;
+  readonly harness: Harness;
+  readonly check: CheckResult;
+}
+
+const stateOf = (history: History, before?: State): State => {
+  deepFreeze(history.project);
+  const harness = deriveHarness(history.project, before?.harness);
+  return { history, harness, check: checkHarness(harness, RULES, before?.check) };
+};
+
+/** The history after an edit that a number stands for: undo, redo, any command, or an edit of anything. */
+function edited(history: History, n: number, newId: () => string): History {
+  if (n % 17 === 0) return undo(history);
+  if (n % 19 === 0) return redo(history);
+  const { project } = history;
+  if (n % 23 === 0) return startHistory(preparations[n % preparations.length]!(project));
+  const call = n % 2 ? commandFor(n >> 1, project) : editFor(n >> 1, project);
+  const result = call && dispatch(history, call, { newId, catalogue: OFFERED });
+  return result?.ok ? result.value : history;
+}
+
+const edits = fc.array(fc.nat(1_000_000), { minLength: 1, maxLength: 12 });
+const bench = crowdedWorkbench(120);
+
+it('gives after any commands what deriving and checking from the start would give', () => {
   fc.assert(
-    fc.property(fc.array(fc.integer({ min: 0, max: 4000 }), { minLength: 1, maxLength: 8 }), (edits) => {
+    fc.property(edits, (numbers) => {
       const newId = countingIds(80_000_000);
-      let history = startHistory(start);
-      let harness = deriveHarness(start);
-      let check = checkHarness(harness, RULES);
-      for (const n of edits) {
-        if (n % 17 === 0) history = undo(history);
-        else {
-          const call = editFor(n, history);
-          const result = call && dispatch(history, call, { newId, catalogue: [] });
-          if (result?.ok) history = result.value;
-        }
-        harness = deriveHarness(history.project, harness);
-        check = checkHarness(harness, RULES, check);
-        const fresh = deriveHarness(structuredClone(history.project));
-        expect(seen(harness)).toEqual(seen(fresh));
+      const states = [stateOf(startHistory(bench))];
+      for (const n of numbers) {
+        // Now and then it goes on from an older state, from which another way was already taken.
+        const before = states.at(n % 7 === 0 ? -(1 + (n % states.length)) : -1)!;
+        const state = stateOf(edited(before.history, n, newId), before);
+        states.push(state);
+        const fresh = stateOf(startHistory(structuredClone(state.history.project)));
+        expect(seen(state.harness)).toEqual(seen(fresh.harness));
+        expect(state.check.findings).toEqual(fresh.check.findings);
+        expect(state.check.tally()).toEqual(fresh.check.tally());
       }
-      const fresh = deriveHarness(structuredClone(history.project));
-      expect(check.findings).toEqual(checkHarness(fresh, RULES).findings);
     }),
-    { numRuns: 20 },
+    { numRuns: 15 },
   );
-}, 60_000);
+}, 120_000);
 
 it('starts from the same harness twice without mixing the two up', () => {
+  const start = generateProject({ wires: 60 });
   const before = deriveHarness(start);
   const edit = (n: number) => {
-    const result = dispatch(startHistory(start), editFor(n, startHistory(start))!, {
+    const result = dispatch(startHistory(start), editFor(n, start)!, {
       newId: countingIds(81_000_000),
       catalogue: [],
     });
