@@ -3,7 +3,7 @@ import { stationNear } from '@latchwork/core/derive/formboard/segment-path';
 import type { BoardPlace, Target } from '@latchwork/core/tools/tool';
 import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
 import { lanesShow, wireInLane } from './draw/lanes';
-import type { BoardScene, BoardSegment } from './scene/board-items';
+import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 
 const REACH_PX = 8;
 const THING_PX = 5;

@@ -8,8 +8,8 @@ import { FORMBOARD_TOOLS } from '../sheet-tool-ids';
 import { boardHit, boardKeysInBox, placeNear } from './board-hit';
 import { handlePoint } from './draw/branch-handle';
 import { followersOf } from './scene/board-edits';
-import type { BoardScene } from './scene/board-items';
-import { buildBoardScene } from './scene/build-board-scene';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
+import { buildBoardScene } from '@latchwork/core/derive/formboard/scene/build-board-scene';
 
 const ON_BOARD: ReadonlySet<PartKind> = new Set(['covering', 'tie', 'label', 'clamp', 'grommet']);
 const BADGE_REACH_PX = 9;

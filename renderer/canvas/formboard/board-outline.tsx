@@ -7,7 +7,7 @@ import { boardStops, thingsOnSegment } from '@latchwork/core/tools/formboard/boa
 import type { AppStore } from '../../app/store';
 import type { LengthUnit } from './draw/lengths';
 import { lengthWords } from './draw/lengths';
-import type { BoardScene, BoardSegment } from './scene/board-items';
+import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** The formboard as a list for those who do not see it: nodes with what stands there, segments with length and what lies on them. */
 export function BoardOutline({ store, scene }: { store: AppStore; scene: BoardScene }): ReactNode {

@@ -7,7 +7,7 @@ import { paintHalo, paintLitDimensions, paintVias } from './draw/halo';
 import type { LengthUnit } from './draw/lengths';
 import { paintBoard } from './draw/paint-board';
 import { editsOf } from './scene/board-edits';
-import type { BoardScene } from './scene/board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 import { followScene } from './scene/follow';
 import { isLit, litBy, NOTHING_LIT, type Lit } from './scene/lit';
 

@@ -5,7 +5,7 @@ import type { AppStore } from '../../app/store';
 import { useToday } from '../../app/today';
 import type { Badge } from '../scene/badges';
 import { placeBoardBadges } from './scene/board-badges';
-import type { BoardScene } from './scene/board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** The findings of now on the board. They come a moment after an edit; until then those of before are shown. */
 export function useBoardBadges(store: AppStore, scene: BoardScene): readonly Badge[] {

@@ -2,7 +2,7 @@ import type { Point } from '@latchwork/core/base/point';
 import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
 import { branchOf } from '@latchwork/core/tools/formboard/branch-of';
 import type { Pen } from '../../draw/pen';
-import type { BoardScene } from '../scene/board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** How far beside the run the handle stands, px. */
 const AWAY_PX = 30;

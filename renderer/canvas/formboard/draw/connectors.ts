@@ -1,12 +1,14 @@
 import { cavityLayoutOf } from '@latchwork/core/derive/cavity-layout';
 import { clamp, mono, rimmed, shortened, text, type Pen } from '../../draw/pen';
 import { NO_COLOUR, wireStyleOf } from '../../scene/wire-style';
-import type { BoardConnector } from '../scene/board-items';
+import type { BoardConnector } from '@latchwork/core/derive/formboard/scene/board-items';
 import { around, upright } from './along';
 
 /** Cavities, latch and the mark of cavity 1 appear from this zoom on. */
 const NEAR_PX_PER_MM = 3.2;
 const MIDDLE_PX_PER_MM = 0.8;
+/** From here on the latch is drawn, and the name stands beyond the body. */
+const LATCH_PX_PER_MM = 1.8;
 
 /** The body seen from above with its latch up, mating away from the harness: wires enter at the node. */
 export function paintConnector(pen: Pen, c: BoardConnector): void {
@@ -26,7 +28,7 @@ export function paintConnector(pen: Pen, c: BoardConnector): void {
     ctx.setLineDash([]);
     if (s < MIDDLE_PX_PER_MM) return;
     if (part?.bodyForm === 'receptacle') rim(pen, along, half);
-    latches(pen, c, along, half);
+    if (s >= LATCH_PX_PER_MM) latches(pen, c, along, half);
     if (s >= NEAR_PX_PER_MM) cavities(pen, c, half);
   });
 }
@@ -152,8 +154,7 @@ export function paintConnectorName(pen: Pen, c: BoardConnector): void {
   const level = Math.abs(Math.cos(c.angle));
   const [along, half] = [Math.max(6, c.alongMm * s), Math.max(3, (c.acrossMm * s) / 2)];
   const [roomX, roomY] = level > 0.7 ? [along, 2 * half] : [2 * half, along];
-  // Where cavities are drawn they take the rear half of the body.
-  const inside = s < NEAR_PX_PER_MM && roomX >= width + 4 && roomY >= size;
+  const inside = s < LATCH_PX_PER_MM && roomX >= width + 4 && roomY >= size;
   const [ux, uy] = [Math.cos(c.angle), Math.sin(c.angle)];
   const beyond = along + (part?.bodyForm === 'plug' ? clamp(2.2 * s, 2.5, 16) : 0) + 5;
   const reach = inside ? along / 2 : beyond + (Math.abs(ux) * width + Math.abs(uy) * size) / 2;

@@ -1,6 +1,6 @@
 import type { CoveringPart } from '@latchwork/core/model/parts/accessories';
 import { clamp, mono, rimmed, text, type Pen } from '../../draw/pen';
-import type { BoardCovering, BoardSegment } from '../scene/board-items';
+import type { BoardCovering, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import { around, marksAlong, trace, upright } from './along';
 
 /** Hatches closer than this run into each other, px. */
@@ -55,7 +55,7 @@ function hatch(pen: Pen, c: BoardCovering, width: number): void {
   }
   const step = Math.max(
     HATCH_PX / s,
-    form === 'sleeve' ? half * 2.2 : form === 'tape' ? half * 1.8 : half * 0.9,
+    form === 'sleeve' ? half * 2.2 : form === 'tape' ? half * 0.9 : half * 0.7,
   );
   // How far a mark leans along the run on its way across.
   const lean = form === 'conduit' ? 0 : form === 'tape' ? half * 0.8 : half;

@@ -1,7 +1,7 @@
 import type { Point } from '@latchwork/core/base/point';
 import { lengthText } from '@latchwork/core/model/length-text';
 import { clamp, rimmed, text, type Pen } from '../../draw/pen';
-import type { BoardDimension } from '../scene/board-items';
+import type { BoardDimension } from '@latchwork/core/derive/formboard/scene/board-items';
 import { around, upright } from './along';
 import { toleranceWords, type LengthUnit } from './lengths';
 

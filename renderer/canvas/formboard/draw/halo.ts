@@ -1,5 +1,5 @@
 import type { Pen } from '../../draw/pen';
-import type { BoardScene, BoardSegment } from '../scene/board-items';
+import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import type { Lit } from '../scene/lit';
 import { around, trace } from './along';
 import { coveringPx } from './coverings';
@@ -18,7 +18,8 @@ export function paintHalo(pen: Pen, scene: BoardScene, lit: Lit, strong: boolean
   const runs = [...lit.ways, ...lit.ids].flatMap((id) => scene.segmentById.get(id) ?? []);
   const width = (s: BoardSegment): number => Math.max(trunkPx(s, pen), s.outsideMm * pen.s);
   ctx.lineJoin = 'round';
-  ctx.lineCap = 'round';
+  // Neighbouring runs share one edge; a run alone ends at its nodes.
+  ctx.lineCap = runs.length > 1 ? 'round' : 'butt';
   const edge = strong ? 2.6 : 1.6;
   stroke(pen, look.tokens.copper, runs, (s) => width(s) + 2 * edge + 2);
   ctx.globalCompositeOperation = 'destination-out';

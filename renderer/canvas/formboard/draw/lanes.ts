@@ -4,8 +4,8 @@ import { casingOf } from '../../draw/wires';
 import { isFaint } from '../../draw/look';
 import type { Pen } from '../../draw/pen';
 import { NO_COLOUR, wireStyleOf } from '../../scene/wire-style';
-import type { BoardSegment } from '../scene/board-items';
-import { besides } from '../scene/line';
+import type { BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
+import { besides } from '@latchwork/core/derive/formboard/scene/line';
 import { trace } from './along';
 
 /** Share of the trunk's width that its lanes take. */

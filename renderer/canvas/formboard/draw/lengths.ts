@@ -1,7 +1,7 @@
 import { lengthText, MM_PER_INCH, roundTo } from '@latchwork/core/model/length-text';
 import type { Segment } from '@latchwork/core/model/topology';
 import { clamp, mono, rimmed, text, type Pen } from '../../draw/pen';
-import type { BoardSegment } from '../scene/board-items';
+import type { BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
 import { around, upright } from './along';
 
@@ -57,7 +57,8 @@ export function paintLength(pen: Pen, item: BoardSegment, unit: LengthUnit, live
   const width = ctx.measureText(first).width;
   if (!live && room < width + 14) return;
   const { at, angle } = placeOfStation(item.path, item.lengthMm, item.lengthMm / 2);
-  const lift = Math.max(1.4, item.outsideMm * s) / 2 + 4;
+  const lift =
+    Math.max(1.4, item.outsideMm * s) / 2 + 4 + (isCrowded(item, width / s) ? clamp(3 * s, 5, 11) : 0);
   around(pen, at, upright(angle), () => {
     ctx.textAlign = 'left';
     ctx.textBaseline = 'alphabetic';
@@ -89,6 +90,10 @@ export function paintLength(pen: Pen, item: BoardSegment, unit: LengthUnit, live
     rimmed(pen, tail, x + width, -lift);
   });
 }
+
+/** Whether a tie stands out of the run where its length is written. */
+const isCrowded = (item: BoardSegment, widthMm: number): boolean =>
+  (item.use?.ties ?? []).some((t) => Math.abs(t.atMm - item.lengthMm / 2) < widthMm / 2 + 4);
 
 /** A locked length carries a small lock. */
 function padlock({ ctx, look }: Pen, x: number, y: number, size: number): void {

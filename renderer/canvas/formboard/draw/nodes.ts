@@ -1,5 +1,6 @@
+import type { Point } from '@latchwork/core/base/point';
 import { clamp, mono, rimmed, type Pen } from '../../draw/pen';
-import type { BoardNode } from '../scene/board-items';
+import type { BoardNode } from '@latchwork/core/derive/formboard/scene/board-items';
 
 export const nodeRadiusPx = (s: number): number => clamp(1.5 * s, 3, 7);
 
@@ -20,13 +21,34 @@ const NAMES_PX_PER_MM = 0.55;
 /** The name stands where neither a segment nor a connector is in its way. */
 export function paintNodeName(pen: Pen, n: BoardNode, clearMm: number): void {
   if (pen.s < NAMES_PX_PER_MM) return;
-  const { ctx, look, s } = pen;
+  const { look, s } = pen;
   const size = clamp(2.8 * s, 9, 12);
-  const [ux, uy] = [Math.cos(n.nameAngle), Math.sin(n.nameAngle)];
-  const off = Math.max(nodeRadiusPx(s), clearMm * s * 0.5) + 4;
-  ctx.font = mono(look, size);
-  ctx.fillStyle = look.tokens['ink-2'];
-  ctx.textAlign = ux > 0.3 ? 'left' : ux < -0.3 ? 'right' : 'center';
+  pen.ctx.fillStyle = look.tokens['ink-2'];
+  nameBeside(pen, n.at, n.nameAngle, n.node.designator, mono(look, size), size, clearMm);
+}
+
+/** A name in a direction from a point, its box clear of a circle around that. */
+export function nameBeside(
+  pen: Pen,
+  at: Point,
+  angle: number,
+  words: string,
+  font: string,
+  size: number,
+  clearMm: number,
+): void {
+  const { ctx, s } = pen;
+  ctx.font = font;
+  const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
+  const half = ctx.measureText(words).width / 2;
+  // Between two trunks their edges meet outside of the circle.
+  const off = Math.max(nodeRadiusPx(s), clearMm * s * 0.68) + 4;
+  ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
-  rimmed(pen, n.node.designator, pen.x(n.at.x) + ux * off, pen.y(n.at.y) + uy * (off + size * 0.3));
+  rimmed(
+    pen,
+    words,
+    pen.x(at.x) + ux * (off + half * Math.abs(ux)),
+    pen.y(at.y) + uy * (off + size * 0.4 * Math.abs(uy)),
+  );
 }

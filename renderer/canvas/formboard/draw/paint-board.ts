@@ -1,6 +1,6 @@
 import { boxesMeet, inBox, type Box } from '@latchwork/core/base/point';
 import type { Pen } from '../../draw/pen';
-import type { BoardScene, BoardSegment } from '../scene/board-items';
+import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import { paintConnector, paintConnectorName } from './connectors';
 import { paintCovering, paintCoveringName } from './coverings';
 import { paintDimension } from './dimensions';

@@ -1,7 +1,12 @@
 import { clamp, mono, rimmed, shortened, text, type Pen } from '../../draw/pen';
-import type { BoardFreeEnd, BoardSplice, BoardThing } from '../scene/board-items';
+import type {
+  BoardFreeEnd,
+  BoardSplice,
+  BoardThing,
+} from '@latchwork/core/derive/formboard/scene/board-items';
 import { wireStyleOf } from '../../scene/wire-style';
 import { around, upright } from './along';
+import { nameBeside } from './nodes';
 
 const DETAIL_PX_PER_MM = 1.1;
 
@@ -16,7 +21,7 @@ export function paintThing(pen: Pen, t: BoardThing): void {
   });
   if (pen.hasty) return;
   if (t.kind === 'label') labelText(pen, t, half);
-  else if (t.name && pen.s >= DETAIL_PX_PER_MM) nameBeside(pen, t, half);
+  else if (t.name && pen.s >= DETAIL_PX_PER_MM) thingName(pen, t, half);
 }
 
 /** A strap across the bundle with its head on one side. */
@@ -119,7 +124,7 @@ function labelText(pen: Pen, t: BoardThing, half: number): void {
   });
 }
 
-function nameBeside(pen: Pen, t: BoardThing, half: number): void {
+function thingName(pen: Pen, t: BoardThing, half: number): void {
   const { ctx, s, look } = pen;
   around(pen, t.at, upright(t.angle), () => {
     ctx.font = mono(look, clamp(2.2 * s, 9, 11));
@@ -146,15 +151,10 @@ export function paintSplice(pen: Pen, b: BoardSplice): void {
 }
 
 export function paintSpliceName(pen: Pen, b: BoardSplice): void {
-  const { ctx, s, look } = pen;
-  const thick = clamp(2 * s, 3.4, 9);
-  ctx.font = mono(look, clamp(2.8 * s, 9, 13), 600);
-  ctx.textAlign = 'center';
-  ctx.textBaseline = 'top';
-  ctx.fillStyle = look.tokens.ink;
-  // Below the joint: its node's name stands above.
-  const off = thick + 5;
-  rimmed(pen, b.splice.designator, pen.x(b.at.x - Math.sin(b.angle) * 0), pen.y(b.at.y) + off);
+  const { s, look } = pen;
+  const size = clamp(2.8 * s, 9, 13);
+  pen.ctx.fillStyle = look.tokens.ink;
+  nameBeside(pen, b.at, b.nameAngle, b.splice.designator, mono(look, size, 600), size, b.clearMm);
 }
 
 /** The open end of a wire: its last millimetres in its colour, a ring, and what is said of it. */

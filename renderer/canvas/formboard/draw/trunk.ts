@@ -1,4 +1,4 @@
-import type { BoardSegment } from '../scene/board-items';
+import type { BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import type { Pen } from '../../draw/pen';
 import { trace } from './along';
 import { lanesShow, paintLanes } from './lanes';

@@ -2,7 +2,7 @@ import type { Point } from '@latchwork/core/base/point';
 import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
 import type { Finding } from '@latchwork/core/rules/finding';
 import { worstOf, type Badge } from '../../scene/badges';
-import type { BoardScene } from './board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** Room between a thing and its badge, mm. */
 const BESIDE_MM = 4;

@@ -1,7 +1,7 @@
 import type { Point } from '@latchwork/core/base/point';
 import type { Station } from '@latchwork/core/model/topology';
 import type { Gesture } from '@latchwork/core/tools/step-tool';
-import type { BoardScene } from './board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** What a gesture would change, as far as it is seen on the board. */
 export interface BoardEdits {

@@ -2,13 +2,23 @@ import { byId } from '@latchwork/core/base/by-id';
 import { coveringExtents } from '@latchwork/core/derive/covering-extents';
 import type { CoveringUse } from '@latchwork/core/derive/harness';
 import type { BoardEdits } from './board-edits';
-import type { BoardCovering, BoardNode, BoardScene, BoardSegment } from './board-items';
-import { connectorUsesAt, groupByNode } from './build-board-scene';
-import { groundOf } from './dimension-ground';
-import { dimensionItem } from './dimension-items';
-import { connectorsAt, nodeItem } from './node-items';
-import { coveringItems, segmentItem } from './segment-items';
-import { freeEndsAt, spliceItem, thingItem, thingSources } from './thing-items';
+import type {
+  BoardCovering,
+  BoardNode,
+  BoardScene,
+  BoardSegment,
+} from '@latchwork/core/derive/formboard/scene/board-items';
+import { connectorUsesAt, groupByNode } from '@latchwork/core/derive/formboard/scene/build-board-scene';
+import { groundOf } from '@latchwork/core/derive/formboard/scene/dimension-ground';
+import { dimensionItem } from '@latchwork/core/derive/formboard/scene/dimension-items';
+import { connectorsAt, nodeItem } from '@latchwork/core/derive/formboard/scene/node-items';
+import { coveringItems, segmentItem } from '@latchwork/core/derive/formboard/scene/segment-items';
+import {
+  freeEndsAt,
+  spliceItem,
+  thingItem,
+  thingSources,
+} from '@latchwork/core/derive/formboard/scene/thing-items';
 
 /**
  * The part of the board that follows a gesture, as it would become. Only the objects in `ids` are made; what they lie on or

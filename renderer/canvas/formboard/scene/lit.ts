@@ -1,6 +1,6 @@
 import { byId } from '@latchwork/core/base/by-id';
 import type { Harness, ResolvedWire } from '@latchwork/core/derive/harness';
-import type { BoardScene } from './board-items';
+import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 
 /** What is lit on the board: objects by id, and the wires whose ways are. */
 export interface Lit {

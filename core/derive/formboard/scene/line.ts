@@ -1,4 +1,4 @@
-import { distance, type Box, type Point } from '@latchwork/core/base/point';
+import { distance, type Box, type Point } from '../../../base/point';
 
 /** The line shifted sideways, to the right of its direction where `byMm` is positive. Joints are mitred, at most fourfold. */
 export function besides(points: readonly Point[], byMm: number): readonly Point[] {

@@ -1,10 +1,10 @@
-import { byId } from '@latchwork/core/base/by-id';
-import { thickestMm } from '@latchwork/core/derive/bundle';
-import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
-import { partIn, type Harness } from '@latchwork/core/derive/harness';
-import type { Part } from '@latchwork/core/model/parts/part';
-import type { Label, Station } from '@latchwork/core/model/topology';
-import type { Splice } from '@latchwork/core/model/wire';
+import { byId } from '../../../base/by-id';
+import { thickestMm } from '../../bundle';
+import { placeOfStation } from '../segment-path';
+import { partIn, type Harness } from '../../harness';
+import type { Part } from '../../../model/parts/part';
+import type { Label, Station } from '../../../model/topology';
+import type { Splice } from '../../../model/wire';
 import type { BoardFreeEnd, BoardNode, BoardSegment, BoardSplice, BoardThing } from './board-items';
 import { awayFrom } from './node-items';
 
@@ -82,7 +82,8 @@ export function spliceItem(splice: Splice, node: BoardNode, runs: readonly Board
   const angle = run
     ? placeOfStation(run.path, run.lengthMm, run.segment.from === node.id ? 0 : run.lengthMm).angle
     : 0;
-  return { id: splice.id, splice, at: node.at, angle };
+  const clearMm = Math.max(0, ...runs.map((r) => r.outsideMm));
+  return { id: splice.id, splice, at: node.at, angle, nameAngle: node.spareAngle, clearMm };
 }
 
 /** The open wire ends of the harness by the node that they are at. */

@@ -1,7 +1,7 @@
-import { distance, type Point } from '@latchwork/core/base/point';
-import { awayFromRunsDeg } from '@latchwork/core/derive/formboard/board-angle';
-import type { ConnectorUse } from '@latchwork/core/derive/harness';
-import type { Node } from '@latchwork/core/model/topology';
+import { distance, type Point } from '../../../base/point';
+import { awayFromRunsDeg } from '../board-angle';
+import type { ConnectorUse } from '../../harness';
+import type { Node } from '../../../model/topology';
 import type { BoardConnector, BoardNode, BoardSegment } from './board-items';
 
 const ASSUMED_PITCH_MM = 3;
@@ -95,6 +95,18 @@ export function nodeItem(
     if (angle !== null) taken.push({ angle, half: 0 });
   }
   for (const c of connectors) taken.push({ angle: c.angle, half: CONNECTOR_HALF });
+  const nameAngle = roomiest(taken);
+  return {
+    id: node.id,
+    node,
+    at,
+    nameAngle,
+    spareAngle: roomiest([...taken, { angle: nameAngle, half: 0.4 }]),
+  };
+}
+
+/** The direction with most room to what is taken. */
+function roomiest(taken: readonly { readonly angle: number; readonly half: number }[]): number {
   let best = { angle: LIKED, worth: -Infinity };
   for (let i = 0; i < STEPS; i++) {
     const angle = LIKED + (i * 2 * Math.PI) / STEPS;
@@ -102,7 +114,7 @@ export function nodeItem(
     const worth = room - 0.05 * apart(angle, LIKED);
     if (worth > best.worth) best = { angle, worth };
   }
-  return { id: node.id, node, at, nameAngle: best.angle };
+  return best.angle;
 }
 
 /** The smaller angle between two directions, radians. */

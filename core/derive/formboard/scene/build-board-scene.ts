@@ -1,6 +1,6 @@
-import { boxAround, type Box } from '@latchwork/core/base/point';
-import type { ConnectorUse, Harness, SegmentUse } from '@latchwork/core/derive/harness';
-import { memoByIdentity } from '@latchwork/core/base/memo-by-identity';
+import { boxAround, type Box } from '../../../base/point';
+import type { ConnectorUse, Harness, SegmentUse } from '../../harness';
+import { memoByIdentity } from '../../../base/memo-by-identity';
 import type { BoardConnector, BoardNode, BoardScene, BoardSegment } from './board-items';
 import { dimensionItem } from './dimension-items';
 import { groundOf } from './dimension-ground';

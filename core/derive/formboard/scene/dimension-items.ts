@@ -1,6 +1,6 @@
-import { distance, type Point } from '@latchwork/core/base/point';
-import { placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
-import type { Datum, Dimension } from '@latchwork/core/model/topology';
+import { distance, type Point } from '../../../base/point';
+import { placeOfStation } from '../segment-path';
+import type { Datum, Dimension } from '../../../model/topology';
 import type { BoardConnector, BoardDimension, BoardMeasure, BoardSegment } from './board-items';
 import { boxOfPoints } from './line';
 

@@ -1,10 +1,10 @@
-import type { Point } from '@latchwork/core/base/point';
-import { coveringThicknessMm } from '@latchwork/core/calc/covering-thickness';
-import { pathPoints } from '@latchwork/core/calc/curve/path-points';
-import { bundleOf } from '@latchwork/core/derive/bundle';
-import { pathBetween, pathOfStations, placeOfStation } from '@latchwork/core/derive/formboard/segment-path';
-import type { CoveringUse, SegmentUse } from '@latchwork/core/derive/harness';
-import type { Segment } from '@latchwork/core/model/topology';
+import type { Point } from '../../../base/point';
+import { coveringThicknessMm } from '../../../calc/covering-thickness';
+import { pathPoints } from '../../../calc/curve/path-points';
+import { bundleOf } from '../../bundle';
+import { pathBetween, pathOfStations, placeOfStation } from '../segment-path';
+import type { CoveringUse, SegmentUse } from '../../harness';
+import type { Segment } from '../../../model/topology';
 import type { BoardCovering, BoardSegment } from './board-items';
 import { boxOfPoints } from './line';
 

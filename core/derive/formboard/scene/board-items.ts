@@ -1,15 +1,9 @@
-import type { Box, Point } from '@latchwork/core/base/point';
-import type { DrawnPath } from '@latchwork/core/calc/curve/drawn-path';
-import type {
-  ConnectorUse,
-  CoveringUse,
-  Harness,
-  ResolvedWire,
-  SegmentUse,
-} from '@latchwork/core/derive/harness';
-import type { Part } from '@latchwork/core/model/parts/part';
-import type { Dimension, Node, Segment } from '@latchwork/core/model/topology';
-import type { Splice } from '@latchwork/core/model/wire';
+import type { Box, Point } from '../../../base/point';
+import type { DrawnPath } from '../../../calc/curve/drawn-path';
+import type { ConnectorUse, CoveringUse, Harness, ResolvedWire, SegmentUse } from '../../harness';
+import type { Part } from '../../../model/parts/part';
+import type { Dimension, Node, Segment } from '../../../model/topology';
+import type { Splice } from '../../../model/wire';
 
 /** A node, with the direction in which its name has room. */
 export interface BoardNode {
@@ -18,6 +12,8 @@ export interface BoardNode {
   readonly at: Point;
   /** Radians; away from the segments and connectors that meet here. */
   readonly nameAngle: number;
+  /** Where a second name has room. */
+  readonly spareAngle: number;
 }
 
 /** A segment as it lies, true to scale. */
@@ -100,6 +96,9 @@ export interface BoardSplice {
   readonly splice: Splice;
   readonly at: Point;
   readonly angle: number;
+  readonly nameAngle: number;
+  /** Thickest run at its node, mm. */
+  readonly clearMm: number;
 }
 
 /** A measured stretch of a dimension, laid out. */
