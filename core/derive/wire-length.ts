@@ -1,5 +1,6 @@
 import { exactLengthMm, roundUpMm } from '../calc/cut-length';
 import { twistFactor } from '../calc/twist-take-up';
+import { roundTo } from '../model/length-text';
 import type { Connector } from '../model/connector';
 import type { ContactPart } from '../model/parts/contact';
 import type { MatingHalf } from '../model/parts/part';
@@ -15,6 +16,10 @@ export interface WireLength {
   readonly kind: 'typed' | 'routed' | 'unknown';
   readonly cutMm: number | undefined;
   readonly routeMm: number | undefined;
+  /** What the wire would be cut to by its route, also where a length is typed. */
+  readonly byRouteMm: number | undefined;
+  /** Typed less routed length; undefined where one of the two is not known, or the second not whole. */
+  readonly differenceMm: number | undefined;
   readonly allowancesMm: readonly [number, number];
   readonly extraMm: number;
   /** What the twist of its group adds to the route; 0 for a wire that runs straight, or of an unknown twist. */
@@ -44,21 +49,21 @@ export function wireLengthOf(
 ): WireLength {
   const a = endAllowance(from);
   const b = endAllowance(to);
-  const base = {
+  const parts = {
     allowancesMm: [a.mm, b.mm] as const,
     extraMm: wire.extraMm ?? 0,
     takeUpMm: route.found && twist ? takeUpMm(route.lengthMm, twist) : 0,
-    routeMm: route.found ? route.lengthMm : undefined,
   };
-  if (wire.lengthMm !== undefined) return { kind: 'typed', cutMm: wire.lengthMm, ...base, needs: [] };
-  if (!route.found) return { kind: 'unknown', cutMm: undefined, ...base, needs: [NEEDS[route.reason]] };
+  const routeMm = route.found ? route.lengthMm : undefined;
+  const byRouteMm = routeMm === undefined ? undefined : roundUpMm(exactLengthMm({ ...parts, routeMm }), 1);
+  const typedMm = wire.lengthMm;
   const needs = [...a.needs, ...b.needs, ...(twist?.needs ?? [])];
-  return {
-    kind: 'routed',
-    cutMm: roundUpMm(exactLengthMm({ ...base, routeMm: route.lengthMm }), 1),
-    ...base,
-    needs,
-  };
+  const isKnown = typedMm !== undefined && byRouteMm !== undefined && needs.length === 0;
+  const differenceMm = isKnown ? roundTo(typedMm - byRouteMm, 6) : undefined;
+  const base = { ...parts, routeMm, byRouteMm, differenceMm };
+  if (typedMm !== undefined) return { kind: 'typed', cutMm: typedMm, ...base, needs: [] };
+  if (!route.found) return { kind: 'unknown', cutMm: undefined, ...base, needs: [NEEDS[route.reason]] };
+  return { kind: 'routed', cutMm: byRouteMm, ...base, needs };
 }
 
 function takeUpMm(lengthMm: number, { layMm, pitchDiameterMm }: Twist): number {

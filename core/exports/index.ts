@@ -3,11 +3,13 @@ import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
+import { lengthTable } from './length-table';
 import { partsList } from './parts-list';
 import { pinouts } from './pinouts';
 import { purchaseList } from './purchase-list';
 import { purchaseVolumes } from './purchase-volumes';
 import { requestForQuotation } from './request-for-quotation';
+import { testTable } from './test-table';
 import { whereUsed } from './where-used';
 
 /** The documents, in the order in which they are offered. */
@@ -18,8 +20,10 @@ export const EXPORTERS: readonly Exporter[] = [
   requestForQuotation,
   whereUsed,
   connectionTable,
+  lengthTable,
   pinouts,
   cutList,
   crimpSheets,
+  testTable,
   findingsReport,
 ];

@@ -82,3 +82,43 @@ describe('the bends of a segment', () => {
     ]);
   });
 });
+
+describe('the bends of a curved segment', () => {
+  const curved = (points: readonly [number, number][]) =>
+    bendsOf(
+      deriveHarness(
+        tiny((t) => {
+          const [first, ...via] = points.map(([x, y]) => ({ x, y }));
+          const last = via.pop()!;
+          t.project.nodes[0]!.position = first!;
+          t.project.nodes[1]!.position = last;
+          Object.assign(t.project.segments[0]!, { shape: 'curve', via });
+        }),
+      ).segments[0]!,
+    );
+
+  // Points on a circle: the curve through them bends about as the circle does, and turns from the
+  // direction of the first chord to that of the last, 75 degrees.
+  it('have the radius of the arc that the points lie on', () => {
+    const arc = [0, 15, 30, 45, 60, 75, 90].map((deg): [number, number] => {
+      const a = (deg * Math.PI) / 180;
+      return [200 * Math.sin(a), 200 * (1 - Math.cos(a))];
+    });
+    const found = curved(arc);
+    expect(found).toHaveLength(5);
+    for (const b of found.slice(1, -1)) expect(Math.abs(b.radiusMm - 200)).toBeLessThan(12);
+    expect(found.reduce((sum, b) => sum + b.turnDeg, 0)).toBeCloseTo(75, 6);
+    expect(found.map((b) => b.atMm)).toEqual([...found.map((b) => b.atMm)].sort((a, b) => a - b));
+  });
+
+  it('are tighter where the points turn more sharply', () => {
+    const flat = curved([[0, 0], [100, 20], [200, 0]])[0]!; // prettier-ignore
+    const sharp = curved([[0, 0], [100, 120], [200, 0]])[0]!; // prettier-ignore
+    expect(sharp.radiusMm).toBeLessThan(flat.radiusMm / 2);
+    expect(sharp.turnDeg).toBeGreaterThan(flat.turnDeg);
+  });
+
+  it('are none where the points lie on a line', () => {
+    expect(curved([[0, 0], [100, 0], [300, 0]])).toEqual([]); // prettier-ignore
+  });
+});

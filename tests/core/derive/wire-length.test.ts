@@ -71,3 +71,26 @@ describe('the cut length of a twisted wire', () => {
     expect(takeUp(after)).toBe(lengthOf(after.project).takeUpMm);
   });
 });
+
+describe('a typed length', () => {
+  it('is kept and compared with the route', () => {
+    const { routeMm, byRouteMm } = lengthOf(tiny());
+    expect([routeMm, byRouteMm]).toEqual([300, 308]);
+    expect(lengthOf(tiny((t) => void (t.wire('W1').lengthMm = 320)))).toMatchObject({
+      kind: 'typed',
+      cutMm: 320,
+      byRouteMm: 308,
+      differenceMm: 12,
+    });
+    expect(lengthOf(tiny((t) => void (t.wire('W1').lengthMm = 300)))).toMatchObject({ differenceMm: -8 });
+  });
+
+  it('without a route has nothing to be compared with', () => {
+    const loose = tiny((t) => {
+      t.wire('W1').lengthMm = 320;
+      delete t.connector('X1').node;
+    });
+    expect(lengthOf(loose)).toMatchObject({ cutMm: 320, byRouteMm: undefined, differenceMm: undefined });
+    expect(lengthOf(tiny()).differenceMm).toBeUndefined();
+  });
+});
