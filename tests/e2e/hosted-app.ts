@@ -9,13 +9,20 @@ export interface HostedApp {
   readonly address: string;
   /** The working folder that the window lists and saves in; exports go to `exports` in it. */
   readonly folder: string;
+  /** Ends it in the middle of whatever it does, as a crash would; its folders stay for another start. */
+  kill(): Promise<void>;
+  /** The same folders with a new process. */
+  restart(words?: readonly string[]): Promise<HostedApp>;
   stop(): Promise<void>;
 }
 
 /** The real browser host on folders of its own. `words` as in electron/host/arguments.ts, such as `--demo=bench-lamp`. */
 export async function startHostedApp(words: readonly string[] = []): Promise<HostedApp> {
   await ensureBuilt();
-  const top = mkdtempSync(join(tmpdir(), 'latchwork-e2e-'));
+  return startIn(mkdtempSync(join(tmpdir(), 'latchwork-e2e-')), words);
+}
+
+async function startIn(top: string, words: readonly string[]): Promise<HostedApp> {
   const folder = join(top, 'work');
   const host = join(root, '.out', 'electron', 'host.cjs');
   const child = spawn(process.execPath, [host, '--data', join(top, 'data'), '--folder', folder, ...words]);
@@ -34,6 +41,11 @@ export async function startHostedApp(words: readonly string[] = []): Promise<Hos
   return {
     address,
     folder,
+    kill: async () => {
+      child.kill('SIGKILL');
+      await ended;
+    },
+    restart: (again = []) => startIn(top, again),
     stop: async () => {
       child.kill();
       await ended;

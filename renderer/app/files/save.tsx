@@ -37,13 +37,15 @@ async function saveOver(token: string, project: Saved, revision: string | null):
 /** Asks for a name and saves under it. */
 export async function saveAs(): Promise<boolean> {
   const { document, history } = appStore.getState();
-  const project = history.project;
-  const suggestedName = document.token === null ? project.titleBlock.title || document.name : document.name;
+  const { title } = history.project.titleBlock;
+  const suggestedName = document.token === null ? title || document.name : document.name;
   const native = hostStore.getState().info?.dialogs === 'native';
   let name = native ? null : await askFileName('Save as', suggestedName, '.latchwork');
   if (!native && name === null) return false;
   let replace = false;
   for (;;) {
+    // As it is now: the question for a name may have stood there for long.
+    const { project } = appStore.getState().history;
     const answer = await callHost('project:save-as', {
       suggestedName,
       text: serialiseProject(project),
