@@ -1,6 +1,7 @@
 import type { Decision } from '../model/decision';
 import type { Project } from '../model/project';
 import type { Finding } from '../rules/finding';
+import { findingText } from '../rules/finding-text';
 import type { RuleMeta } from '../rules/rule';
 import { basisOf } from './basis';
 
@@ -28,7 +29,7 @@ export function draftDecision(
     requirement: meta?.summary ?? finding.rule,
     measured:
       finding.result === 'fail'
-        ? withUnit(first(MEASURED), finding)
+        ? withUnit(first(MEASURED), finding) || (meta ? findingText(finding, meta) : finding.rule)
         : `cannot verify, missing: ${finding.needs.map((n) => n.what).join(', ')}`,
     limit: withUnit(first(LIMIT), finding),
     basis: basisOf(project, finding),

@@ -69,7 +69,8 @@ const packed = memoByIdentity((diameters: readonly (number | undefined)[]): Bund
  * The bundle of a segment without its coverings. Packed when first asked for, and again only when a diameter changed.
  * Undefined without wires, or where a diameter is not stated.
  */
-export const bundleOf = (use: SegmentUse): BundleDiameter | undefined => packed(use.diametersMm);
+export const bundleOf = (use: Pick<SegmentUse, 'diametersMm'>): BundleDiameter | undefined =>
+  packed(use.diametersMm);
 
 /** Outside diameters along a segment, mm: where they change, with what lies on the wires there. */
 export interface Diameter {

@@ -20,7 +20,11 @@ export const Footprint = z.strictObject({
 export type Footprint = z.infer<typeof Footprint>;
 
 /** A hole in a panel as it is drawn, and the side from which the connector is put in. */
-export const CutOut = PanelFit.shape.cutOut.unwrap().extend({ insertFrom: PanelFit.shape.insertFrom });
+export const CutOut = PanelFit.shape.cutOut.unwrap().extend({
+  insertFrom: PanelFit.shape.insertFrom,
+  /** From which side it is punched: the burr stands out on the other. */
+  punchedFrom: PanelFit.shape.insertFrom,
+});
 export type CutOut = z.infer<typeof CutOut>;
 
 /**

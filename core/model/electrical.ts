@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Id } from './ids';
 import { notNegative, positive } from './parts/common';
 
-export const SignalClass = z.enum(['power', 'return', 'signal', 'shield', 'protective-earth']);
+export const SignalClass = z.enum(['power', 'return', 'signal', 'shield', 'neutral', 'protective-earth']);
 export type SignalClass = z.infer<typeof SignalClass>;
 
 /** What travels on a net, as the interface documents state it. */

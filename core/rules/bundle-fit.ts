@@ -1,13 +1,12 @@
 import { diametersAlong, thickestMm } from '../derive/bundle';
 import type { CoveringUse, SegmentUse, TieUse } from '../derive/harness';
-import { band, bandText } from '../derive/fit-band';
 import { tiny } from '../model/tiny';
-import type { Need } from './finding';
 import { partRef, segmentRef } from './refs';
 import type { Report, Rule } from './rule';
-import { bundleFact, diameterNeeds, shownMm } from './shared/bundle-words';
+import { diameterNeeds } from './shared/bundle-words';
 import { partFact, partNeed } from './shared/evidence';
 import { addCovering, addTies } from './shared/example-route';
+import { judgeBundle } from './shared/judge-bundle';
 
 /**
  * Speaks of coverings with an inside and of ties, each held against what lies under it. A least diameter counts where the
@@ -113,7 +112,7 @@ function checkCovering(use: SegmentUse, { covering, part, fromMm, toMm }: Coveri
   if (!part || toMm <= fromMm) return;
   const { layer } = covering;
   const under = diametersAlong(use, fromMm, toMm, layer)?.map((d) => d.diameterMm);
-  judge(report, {
+  judgeBundle(report, {
     use,
     at: [segmentRef(use), { type: 'covering', id: covering.id }],
     what: `${part.partNumber}${covering.designator ? ` (${covering.designator})` : ''}`,
@@ -137,7 +136,7 @@ function checkTies(use: SegmentUse, ties: readonly TieUse[], report: Report): vo
   if (!part) return;
   const diameters = ties.map((t) => thickestMm(use, t.atMm, t.atMm));
   const known = diameters.filter((d) => d !== undefined);
-  judge(report, {
+  judgeBundle(report, {
     use,
     at: [segmentRef(use), partRef(part)],
     what: `the tie ${part.partNumber}`,
@@ -153,28 +152,4 @@ function checkTies(use: SegmentUse, ties: readonly TieUse[], report: Report): vo
       ...(part.bundleMaxMm === undefined ? [partNeed(part, 'bundleMaxMm', 'thickest bundle')] : []),
     ],
   });
-}
-
-interface Case {
-  readonly use: SegmentUse;
-  readonly at: Parameters<Report['fail']>[0]['at'];
-  readonly what: string;
-  readonly diametersMm: readonly number[] | undefined;
-  readonly min: number | undefined;
-  readonly max: number | undefined;
-  readonly evidence: NonNullable<Parameters<Report['fail']>[0]['evidence']>;
-  readonly needs: readonly Need[];
-}
-
-function judge(report: Report, c: Case): void {
-  const low = c.diametersMm && Math.min(...c.diametersMm);
-  const high = c.diametersMm && Math.max(...c.diametersMm);
-  const data = { what: c.what, segment: c.use.segment.designator };
-  const evidence = [...bundleFact(c.use), ...c.evidence];
-  const answer = band(low, high, c.min ?? 0, c.max);
-  if (answer === 'inside') return report.pass();
-  if (answer === 'open') return report.cannotVerify({ at: c.at, data, evidence, needs: c.needs });
-  const [a, b] = [shownMm(low ?? 0), shownMm(high ?? 0)];
-  const measured = a === b ? `${a} mm` : `${a} to ${b} mm`;
-  report.fail({ at: c.at, data: { ...data, measured, limit: bandText(c.min, c.max, 'mm') }, evidence });
 }

@@ -13,13 +13,13 @@ const PLAY = 'cut-out-tolerance';
 export const cutOut: Rule<'connector'> = {
   meta: {
     id: 'cut-out',
-    revision: 1,
+    revision: 2,
     severity: 'major',
     summary:
       'The cut-out in the panel has the size, the corners and the side that its connector is made for.',
-    why: 'In too small a hole or one with round corners the connector does not seat; in too large a one it falls through; from the wrong side it does not latch.',
+    why: 'In too small a hole or one with round corners the connector does not seat; in too large a one it falls through; from the wrong side it does not latch, and a burr on the side of the flange cuts its seal and lifts it off the panel.',
     source:
-      'common practice: width and height within tolerance, corner radius at most that of the record, side of insertion',
+      'common practice: width and height within tolerance, corner radius at most that of the record, side of insertion, punched from the side that the connector is put in',
     message: 'The cut-out for {{connector}} is wrong: {{reasons}}',
     unknown: 'Whether the cut-out for {{connector}} is right cannot be verified; not stated: {{needs}}',
   },
@@ -39,6 +39,7 @@ export const cutOut: Rule<'connector'> = {
         ...fact('cut-out as drawn', size(drawn), from),
         ...fact('corner radius as drawn', drawn.cornerRadiusMm, from, 'mm'),
         ...fact('put in from', drawn.insertFrom, from),
+        ...fact('punched from', drawn.punchedFrom, from),
         ...partFact(part, 'cut-out', size(wanted?.cutOut)),
         ...partFact(part, 'largest corner radius', wanted?.cutOut?.cornerRadiusMm, 'mm'),
         ...partFact(part, 'goes in from', wanted?.insertFrom),
@@ -56,6 +57,15 @@ export const cutOut: Rule<'connector'> = {
         : []),
       ...(drawn.insertFrom && !wanted?.insertFrom
         ? [partNeed(part, 'panel.insertFrom', 'side of insertion')]
+        : []),
+      ...(sideOf(drawn, wanted) && !drawn.punchedFrom
+        ? [
+            {
+              what: `side from which the hole for ${name.connector} is punched`,
+              at: connectorRef(resolved),
+              field: 'cutOut-punchedFrom',
+            },
+          ]
         : []),
       ...(play ? [] : [limitNeed(PLAY, context.limitSet)]),
     ];
@@ -90,12 +100,22 @@ export const cutOut: Rule<'connector'> = {
         expect: ['X2'],
       },
       {
+        name: 'punched from the rear',
+        project: tiny((t) => inPanel(t, { widthMm: 16, heightMm: 9, punchedFrom: 'rear' })),
+        expect: ['X2'],
+      },
+      {
         name: 'from the rear, where it goes in from the front',
         project: tiny((t) => inPanel(t, { widthMm: 16, heightMm: 9, insertFrom: 'rear' })),
         expect: ['X2'],
       },
     ],
     unknown: [
+      {
+        name: 'nobody says from which side it is punched',
+        project: tiny((t) => inPanel(t, { widthMm: 16, heightMm: 9, punchedFrom: undefined })),
+        expect: ['X2'],
+      },
       {
         name: 'the record states no cut-out',
         project: tiny((t) => {
@@ -131,17 +151,31 @@ function reasonsOf(drawn: CutOut, wanted: PanelFit | undefined, playMm: number):
     out.push(`corners of ${radius} mm radius, at most ${most} mm`);
   if (drawn.insertFrom && wanted?.insertFrom && drawn.insertFrom !== wanted.insertFrom)
     out.push(`put in from the ${drawn.insertFrom}, made for the ${wanted.insertFrom}`);
+  const side = sideOf(drawn, wanted);
+  if (side && drawn.punchedFrom && drawn.punchedFrom !== side)
+    out.push(
+      `punched from the ${drawn.punchedFrom}, so that the burr is on the ${side}, where the connector is put in`,
+    );
   return out;
 }
 
-/** X2 in a panel with that hole; its record asks for 16 x 9 mm, radius to 0.5 mm, from the front. */
-function inPanel(t: TinyDraft, drawn: CutOut): void {
+/** The side on which the flange lies: from there the connector is put in. */
+const sideOf = (drawn: CutOut, wanted: PanelFit | undefined): CutOut['insertFrom'] =>
+  drawn.insertFrom ?? wanted?.insertFrom;
+
+/** X2 in a panel with that hole, punched from the front unless said otherwise; its record asks for 16 x 9 mm, radius to 0.5 mm, from the front. */
+function inPanel(
+  t: TinyDraft,
+  drawn: Omit<CutOut, 'punchedFrom'> & { punchedFrom?: CutOut['punchedFrom'] },
+): void {
   const id = t.newId();
   t.project.equipment.push({
     kind: 'panel', id, designator: 'A3', position: { x: 130, y: 0 }, widthMm: 5, heightMm: 80, thicknessMm: 1.5, coatingsMm: 0,
   }); // prettier-ignore
   t.connector('X2').equipment = id;
-  t.connector('X2').cutOut = drawn;
+  t.connector('X2').cutOut = Object.fromEntries(
+    Object.entries({ punchedFrom: 'front', ...drawn }).filter(([, v]) => v !== undefined),
+  ) as CutOut;
   const housing = t.part('housing', 'H-PIN');
   housing.mounting = 'panel';
   housing.panel = {

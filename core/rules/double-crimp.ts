@@ -1,7 +1,8 @@
 import { doubleCrimpFit } from '../derive/contact-fit';
-import { tiny, type TinyDraft } from '../model/tiny';
+import { tiny } from '../model/tiny';
 import type { Rule } from './rule';
 import { addPartLike } from './shared/example-parts';
+import { shareCrimp } from './shared/example-share';
 import { judgeCrimps } from './shared/judge-fit';
 
 /** Says whether wires may share a crimp at all; whether their metal fits the barrel is `conductor-range`. */
@@ -26,7 +27,7 @@ export const doubleCrimp: Rule<'cavity'> = {
       {
         name: 'an approved pair',
         project: tiny((t) => {
-          shareAtX1(t);
+          shareCrimp(t);
           t.part('contact', 'C-SOCKET').doubleCrimps = [APPROVED];
         }),
       },
@@ -35,7 +36,7 @@ export const doubleCrimp: Rule<'cavity'> = {
       {
         name: 'two wires in a contact that is approved for none',
         project: tiny((t) => {
-          shareAtX1(t);
+          shareCrimp(t);
           addPartLike(t, 'contact', 'C-SOCKET', {
             partNumber: 'C-SOCKET-PAIR',
             doubleCrimps: [APPROVED],
@@ -48,7 +49,7 @@ export const doubleCrimp: Rule<'cavity'> = {
       {
         name: 'the contact does not state which pairs are approved',
         project: tiny((t) => {
-          shareAtX1(t);
+          shareCrimp(t);
           delete t.part('contact', 'C-SOCKET').doubleCrimps;
         }),
         expect: ['X1:1'],
@@ -61,17 +62,3 @@ const APPROVED: [{ system: 'awg'; gauge: number }, { system: 'awg'; gauge: numbe
   { system: 'awg', gauge: 26 },
   { system: 'awg', gauge: 22 },
 ];
-
-/** A second, thinner wire in the crimp of W1 at X1:1. */
-function shareAtX1(t: TinyDraft): void {
-  const [from] = t.wire('W1').ends;
-  t.project.wires.push({
-    id: t.newId(),
-    designator: 'W3',
-    part: t.part('wire', 'WIRE-26').id,
-    colour: { base: 'BU' },
-    signal: t.wire('W1').signal,
-    ends: [{ ...from }, { at: 'free', position: { x: 60, y: 40 } }],
-    lengthMm: 200,
-  });
-}

@@ -25,6 +25,7 @@ import { doubleCrimp } from './double-crimp';
 import { drainWire } from './drain-wire';
 import { endLabel } from './end-label';
 import { firstBend } from './first-bend';
+import { fixingFit } from './fixing-fit';
 import { fuseDistance } from './fuse-distance';
 import { fuseProtectsWire } from './fuse-protects-wire';
 import { inrush } from './inrush';
@@ -72,10 +73,12 @@ import { shieldEnds } from './shield-ends';
 import { shortCircuit } from './short-circuit';
 import { solderProcess } from './solder-process';
 import { spares } from './spares';
+import { strainRelief } from './strain-relief';
 import { stripLength } from './strip-length';
 import { tailLength } from './tail-length';
 import { tieSpacing } from './tie-spacing';
 import { tooling } from './tooling';
+import { toolReady } from './tool-ready';
 import { unitSuspect } from './unit-suspect';
 import { untwist } from './untwist';
 import { voltageClasses } from './voltage-classes';
@@ -158,6 +161,8 @@ export const RULES: readonly AnyRule[] = [
   lengthStack,
   lengthTolerance,
   bundleFit,
+  fixingFit,
+  strainRelief,
   connectorThroughHole,
   bendRadius,
   firstBend,
@@ -181,5 +186,6 @@ export const RULES: readonly AnyRule[] = [
   compliance,
   offerMissing,
   tooling,
+  toolReady,
   partChanged,
 ];

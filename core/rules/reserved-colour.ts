@@ -11,19 +11,19 @@ import { signalNeed } from './shared/supply-words';
 import { colourOfWire } from './shared/wire-facts';
 
 /**
- * Speaks of green-yellow wires and of wires of a protective earth; of orange ones and of high voltage only where the limit set
- * gives a voltage for orange.
+ * Speaks of green-yellow wires and of wires of a protective earth; of neutrals and of blue wires, and of orange ones and of
+ * high voltage, only where the limit set asks for it.
  */
 export const reservedColour: Rule<'net'> = {
   meta: {
     id: 'reserved-colour',
-    revision: 1,
+    revision: 2,
     severity: 'critical',
     summary:
-      'Green-yellow is protective earth and nothing else; orange, where it is asked for, is high voltage.',
-    why: 'Whoever opens an enclosure trusts these colours with bare hands. A live wire in green-yellow kills; an earth in another colour is taken off or used for something else.',
+      'Green-yellow is protective earth and nothing else; blue, where it is asked for, is a neutral, and orange high voltage.',
+    why: 'Whoever opens an enclosure trusts these colours with bare hands. A live wire in green-yellow kills, and so does one in the blue of a neutral; an earth in another colour is taken off or used for something else.',
     source:
-      'IEC 60204-1, 13.2 and IEC 60445: green-yellow for the protective conductor only; ISO 6469-3: orange (from memory)',
+      'IEC 60204-1, 13.2 and IEC 60445: green-yellow for the protective conductor only, light blue for the neutral; ISO 6469-3: orange (from memory)',
     message: '{{wire}} is {{colour}} and carries {{signal}}: {{reason}}',
     unknown:
       'Whether the colour of {{wire}} is reserved for something else cannot be verified; not stated: {{needs}}',
@@ -36,6 +36,25 @@ export const reservedColour: Rule<'net'> = {
     good: [
       { name: 'red and black', project: tiny() },
       { name: 'protective earth in green-yellow', project: tiny((t) => earth(t, 'GNYE')) },
+      {
+        name: 'a neutral in blue, and blue for nothing else',
+        project: tiny((t) => {
+          setLimit(t, 'neutral-blue', 2);
+          sup(t).class = 'neutral';
+          t.wire('W1').colour = { base: 'BU' };
+        }),
+      },
+      {
+        name: 'a supply in blue, where only the neutral is asked about',
+        project: tiny((t) => void (t.wire('W1').colour = { base: 'BU' })),
+      },
+      {
+        name: 'a neutral in black, where blue is not asked for',
+        project: tiny((t) => {
+          setLimit(t, 'neutral-blue', 0);
+          sup(t).class = 'neutral';
+        }),
+      },
       {
         name: '400 V in orange, where orange is asked for above 60 V',
         project: tiny((t) => {
@@ -51,6 +70,19 @@ export const reservedColour: Rule<'net'> = {
         project: tiny((t) => void (t.wire('W1').colour = { base: 'GNYE' })),
         expect: ['W1'],
       },
+      {
+        name: 'a neutral in red',
+        project: tiny((t) => void (sup(t).class = 'neutral')),
+        expect: ['W1'],
+      },
+      {
+        name: 'a supply in blue, where blue is for the neutral only',
+        project: tiny((t) => {
+          setLimit(t, 'neutral-blue', 2);
+          t.wire('W1').colour = { base: 'BU' };
+        }),
+        expect: ['W1'],
+      },
       { name: 'protective earth in red', project: tiny((t) => earth(t, 'RD')), expect: ['W1'] },
       {
         name: '400 V in red, and 0 V in orange, where orange is asked for above 60 V',
@@ -63,6 +95,15 @@ export const reservedColour: Rule<'net'> = {
       },
     ],
     unknown: [
+      {
+        name: 'blue is for the neutral only, and the class of the signal is not stated',
+        project: tiny((t) => {
+          setLimit(t, 'neutral-blue', 2);
+          t.wire('W1').colour = { base: 'BU' };
+          delete sup(t).class;
+        }),
+        expect: ['W1'],
+      },
       {
         name: 'green-yellow, and the class of its signal is not stated',
         project: tiny((t) => {
@@ -99,7 +140,11 @@ function judge(wire: ResolvedWire, net: Net, report: Report, context: RuleContex
       : undefined;
   const isEarthColour = colour?.base === 'GNYE';
   const isOrange = colour?.base === 'OG' && orange !== undefined && orange.value > 0;
-  if (!earth && !high && !isEarthColour && !isOrange) return;
+  const blue = context.limit('neutral-blue');
+  const asksBlue = (blue?.value ?? 0) >= 1;
+  const neutral = asksBlue ? net.signals.find((s) => s.class === 'neutral') : undefined;
+  const isBlue = colour?.base === 'BU' && (blue?.value ?? 0) >= 2;
+  if (!earth && !high && !neutral && !isEarthColour && !isOrange && !isBlue) return;
   const at = [wireRef(wire)];
   const data = {
     wire: wire.wire.designator,
@@ -115,6 +160,7 @@ function judge(wire: ResolvedWire, net: Net, report: Report, context: RuleContex
     ...net.signals.flatMap((s) => fact(`class of ${s.name}`, s.class ?? 'not stated', 'signal list')),
     ...net.signals.flatMap((s) => fact(`voltage of ${s.name}`, s.voltageV, 'signal list', 'V')),
     ...(orange && orange.value > 0 ? limitFact('orange above', orange, context.limitSet) : []),
+    ...(asksBlue ? limitFact('neutral is blue', blue, context.limitSet) : []),
   ];
   const fail = (reason: string): void => report.fail({ at, data: { ...data, reason }, evidence });
   if (!colour) {
@@ -122,10 +168,13 @@ function judge(wire: ResolvedWire, net: Net, report: Report, context: RuleContex
     return report.cannotVerify({ at, data, needs, evidence, open: true });
   }
   if (earth) return isEarthColour ? report.pass() : fail('protective earth is green-yellow');
-  if (isEarthColour) {
+  if (neutral) return colour.base === 'BU' ? report.pass() : fail('a neutral is blue');
+  if (isEarthColour || isBlue) {
     const blank = net.signals.filter((s) => s.class === undefined);
     if (net.signals.length > 0 && blank.length === 0)
-      return fail('green-yellow is for protective earth only');
+      return fail(
+        isEarthColour ? 'green-yellow is for protective earth only' : 'blue is for the neutral only',
+      );
     const needs =
       blank.length > 0
         ? blank.map((s) => signalNeed(s, 'class', 'class'))

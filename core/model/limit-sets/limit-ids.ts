@@ -58,6 +58,8 @@ export const LIMIT_IDS = {
   'swap-reach-margin': { unit: 'mm', about: 'How far beyond its branch a free end is pulled, where it could be plugged in the wrong place.' },
   'hazardous-voltage': { unit: 'V', about: 'Voltage above which live pins may not be touched and wires keep apart from those of lower voltage.' },
   'orange-voltage-from': { unit: 'V', about: 'Voltage above which wires are orange, and others are not; 0: not asked for.' },
+  'neutral-blue': { unit: '', about: 'Blue wires: 1: a neutral is blue; 2: and blue is nothing else; 0: not asked for.' },
+  'earth-extra-length-min': { unit: 'mm', about: 'Least that a protective earth is longer than the wires that run with it from connector to connector.' },
   'pair-length-difference-max': { unit: 'mm', about: 'Most that the wires of a pair differ in length.' },
   'noise-together-max': { unit: 'mm', about: 'Most that quiet and noisy wires run side by side in a segment.' },
 } as const satisfies Record<string, Meaning>; // prettier-ignore

@@ -12,6 +12,11 @@ export const SEPARATION_LIMITS = {
     0,
     'not asked for; ISO 6469-3 asks for orange above 60 V DC in road vehicles (from memory)',
   ),
+  'neutral-blue': practice(1, 'IEC 60204-1, 13.2.3 and IEC 60445: light blue for the neutral (from memory)'),
+  'earth-extra-length-min': practice(
+    0,
+    'common practice: the protective earth is at least as long as what runs with it, so that it is torn off last',
+  ),
   'pair-length-difference-max': practice(10, 'common practice: the wires of a pair are cut to one length'),
   'noise-together-max': practice(100, 'common practice: noisy and quiet cross, they do not run side by side'),
 } as const satisfies Record<string, Value>;

@@ -114,4 +114,8 @@ export const ToolPart = z.strictObject({
   ...partFields,
   kind: z.literal('tool'),
   form: z.enum(['hand', 'press', 'extraction', 'insertion', 'stripper']).optional(),
+  /** Last day on which its calibration counts. */
+  calibratedUntil: z.iso.date().optional(),
+  /** Dies in hand, each with its revision as it is marked: "D-12 B". */
+  dies: z.array(z.string().min(1)).optional(),
 });

@@ -5,6 +5,8 @@ import { ContactKind, Finish, notNegative, partFields, positive } from './common
 /** How one wire size is crimped into this contact, with the tool it was proved with. */
 export const CrimpSpec = z.strictObject({
   size: WireSize,
+  /** The other wire, where two share the crimp; absent for a crimp of one. */
+  second: WireSize.optional(),
   wirePart: z.string().optional(),
   heightMm: positive.optional(),
   heightToleranceMm: notNegative.optional(),

@@ -51,6 +51,17 @@ export function CutOutFields({ connector }: { connector: Connector }) {
         ]}
         choose={(v) => void edit({ insertFrom: v === '' ? null : v })}
       />
+      <ChoiceField
+        label="Punched from"
+        name="cutOut-punchedFrom"
+        value={hole.punchedFrom ?? ''}
+        choices={[
+          { value: '', text: 'not known' },
+          { value: 'front', text: 'the front' },
+          { value: 'rear', text: 'the rear' },
+        ]}
+        choose={(v) => void edit({ punchedFrom: v === '' ? null : v })}
+      />
     </>
   );
 }

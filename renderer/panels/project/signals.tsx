@@ -111,7 +111,7 @@ function placesOf(signal: Signal, connectors: readonly Connector[]): { value: st
     .sort((a, b) => compareNatural(a.text, b.text));
 }
 
-const CLASSES = ['power', 'return', 'signal', 'shield', 'protective-earth'] as const;
+const CLASSES = ['power', 'return', 'signal', 'shield', 'neutral', 'protective-earth'] as const;
 
 function SignalFields({ signal }: { signal: Signal }) {
   const signals = useApp((s) => s.history.project.signals);

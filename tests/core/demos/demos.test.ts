@@ -29,6 +29,8 @@ const FIRST_RULES = [
   // Kept apart, kept together, and plugged where it belongs.
   'wrong-plug', 'live-pins-exposed', 'mate-under-power', 'protective-earth', 'reserved-colour', 'pair-kept', 'shield-ends',
   'drain-wire', 'noise-classes', 'redundant-together', 'voltage-classes', 'wire-class',
+  // What holds and marks the harness, and what it is made with.
+  'fixing-fit', 'strain-relief', 'tool-ready',
 ]; // prettier-ignore
 
 describe.each(products().map((p) => [p.path, p] as const))('the generated file %s', (_path, product) => {

@@ -76,7 +76,7 @@ export interface DemoBuilder {
   note(connector: string, text: string): void;
   /** How a connector is fitted and used. */
   fitted(connector: string, values: Fitting): void;
-  /** Puts a tool on the tool list. */
+  /** Puts a tool on the tool list: calibrated, with the die of the catalogue. */
   tool(partNumber: string): void;
 }
 
@@ -239,7 +239,11 @@ export function startDemo(args: {
     },
     fitted: (connector, values) =>
       run({ id: 'connector.edit', args: { ids: [id('connectors', connector)], change: values } }),
-    tool: (partNumber) => run({ id: 'part.embed', args: { part: part('tool', partNumber) } }),
+    tool: (partNumber) =>
+      run({
+        id: 'part.embed',
+        args: { part: { ...part('tool', partNumber), calibratedUntil: '2026-12-31', dies: ['A'] } },
+      }),
     note: (connector, text) =>
       run({ id: 'connector.edit', args: { ids: [id('connectors', connector)], change: { note: text } } }),
   };

@@ -44,7 +44,7 @@ function prepareSeries(demo: DemoBuilder): void {
     const record = demo.project.parts.find((p) => p.id === connector?.part);
     const cutOut = record?.kind === 'housing' ? record.panel?.cutOut : undefined;
     if (cutOut)
-      demo.fitted(x, { plannedCycles: 10, cutOut: { ...cutOut, insertFrom: 'front' } });
+      demo.fitted(x, { plannedCycles: 10, cutOut: { ...cutOut, insertFrom: 'front', punchedFrom: 'front' } });
   }
   for (const x of ['X3', 'X4', 'X5', 'X6'])
     demo.fitted(x, { footprint: { padOneCorner: 'top-right', seenFrom: 'header-side' } });

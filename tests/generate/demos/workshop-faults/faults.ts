@@ -187,6 +187,13 @@ export const FAULTS: readonly Fault[] = [
   { rule: 'alternate-checked', at: 'AL3-P2024-01', text: 'its alternate is gold, where it is tin' },
   { rule: 'compliance', at: 'TW-26-095', text: 'its declaration ended before the drawing was issued' },
   { rule: 'offer-missing', at: 'TW-24-105', text: 'nobody offers it, and a hundred are to be built' },
+  { rule: 'fixing-fit', at: 'S4', text: 'a grommet of 13 mm in which the bundle slides' },
+  { rule: 'strain-relief', at: 'X7', text: 'a strain relief for 4 mm or more on thinner wires' },
+  {
+    rule: 'tool-ready',
+    at: 'BI2-AP-2225',
+    text: 'its calibration ran out before the drawing was issued',
+  },
   { rule: 'part-changed', at: 'AL3-03-LP', text: 'from revision 0 of the catalogue, which is at revision 1' },
   { rule: 'contact-temperature', at: 'TW-22-140-60', text: 'insulation for 60 degC in air of 70 degC' },
 ];

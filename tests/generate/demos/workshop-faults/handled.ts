@@ -17,6 +17,14 @@ export function addHandlingFaults(demo: DemoBuilder): void {
   const on = { at: 'wire-end', wire: demo.id('wires', 'W11'), end: 0 } as const;
   demo.do({ id: 'label.add', args: { text: 'W11', on, part: demo.part('label', 'OQ-25') } });
   setLimit(demo, 'spares-to-25', 1, '');
+  demo.do({
+    id: 'fixing.add',
+    args: { part: demo.part('grommet', 'OG-13'), station: { segment: demo.id('segments', 'S4'), atMm: 200 } },
+  });
+  demo.do({
+    id: 'connector.add-accessory',
+    args: { id: demo.id('connectors', 'X7'), part: demo.part('strain-relief', 'OF-8') },
+  });
   addOpenEnd(demo);
 }
 
@@ -44,7 +52,16 @@ function addOpenEnd(demo: DemoBuilder): void {
 export function addBuyingFaults(demo: DemoBuilder): void {
   demo.do({ id: 'project.edit', args: { change: { buildQuantities: [1, 100] } } });
   for (const tool of ['AL3-AP-2024', 'AL3-AP-2630', 'BI2-AP-2225', 'BI2-AP-2630'])
-    demo.do({ id: 'part.embed', args: { part: demo.part('tool', tool) } });
+    demo.do({
+      id: 'part.embed',
+      args: {
+        part: {
+          ...demo.part('tool', tool),
+          calibratedUntil: tool === 'BI2-AP-2225' ? '2025-12-31' : '2026-12-31',
+          dies: ['A'],
+        },
+      },
+    });
 
   const end = { wire: demo.id('wires', 'W22'), end: 1 } as const;
   demo.do({ id: 'contact.set', args: { ...end, part: demo.part('contact', 'AL3-P2024-02') } });

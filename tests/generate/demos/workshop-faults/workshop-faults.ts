@@ -2,6 +2,7 @@ import type { Project } from '@latchwork/core/model/project';
 import { startDemo, type DemoBuilder } from '../builder';
 import { fillTitle } from '../title';
 import { FAULTS, faultText } from './faults';
+import { addDecisions } from './decided';
 import { addProcessFaults, addRouteFaults } from './routed';
 import { addBuyingFaults, addHandlingFaults } from './handled';
 import { addElectricalFaults } from './powered';
@@ -16,7 +17,7 @@ export function workshopFaults(): Project {
     number: 'EX-0003',
     supplementaryTitle: 'Deliberate faults to explore, one for each rule (invented example)',
     notes: [
-      'Everything here is wrong on purpose. Each fault is named in the note of its object:',
+      'Everything here is wrong on purpose. Four findings have a decision on record, by invented people: one holds, one has expired, one is used up, one was made on another value. Each fault is named in the note of its object:',
       ...faultList(),
     ],
   });
@@ -34,6 +35,7 @@ export function workshopFaults(): Project {
   addHandlingFaults(demo);
   addBuyingFaults(demo);
   labelFaults(demo);
+  addDecisions(demo);
   return demo.project;
 }
 
