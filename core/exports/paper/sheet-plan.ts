@@ -26,8 +26,8 @@ export function sheetPlan(sheet: Sheet): SheetPlan {
     return {
       frame,
       title,
-      caution: beside(frame.maxY - CAUTION_MM - 3, frame.maxY),
-      strip: beside(title.minY, frame.maxY - CAUTION_MM - 3),
+      caution: beside(frame.maxY - CAUTION_MM, frame.maxY),
+      strip: beside(title.minY, frame.maxY - CAUTION_MM),
       window: across(frame.minY, title.minY),
     };
   }

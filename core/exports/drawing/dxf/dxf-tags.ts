@@ -12,6 +12,9 @@ const dxfNumber = (code: number, value: number): string => {
   return text.includes('.') ? text : `${text}.0`;
 };
 
+/** Signs that the format writes by a control code of its own. */
+const CONTROLS: Readonly<Record<string, string>> = { Ø: '%%c', '°': '%%d', '±': '%%p' };
+
 /**
  * Text of one line in plain ASCII: other signs by their numbers (\U+00B5), which later readers know; percent signs that
  * would be read as a control are doubled up as the format asks; line breaks become blanks.
@@ -19,6 +22,7 @@ const dxfNumber = (code: number, value: number): string => {
 export const dxfString = (text: string): string =>
   text
     .replace(/%(?=%)|(?<=%)%/g, '%%%')
+    .replace(/[Ø°±]/g, (c) => CONTROLS[c] ?? c)
     .replace(/[\u0000-\u001f\u007f]+/g, ' ')
     .replace(
       /[^\u0020-\u007e]/g,

@@ -1,0 +1,26 @@
+import { type Box, boxesMeet } from '../../base/point';
+import { OVERLAP_MM, type Size, tilesOf, type Tiling } from './tiles';
+
+const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1] as const;
+
+/**
+ * The sheets of a drawing, laid so that their seams cut as few of its figures as may be, and without those that would be
+ * empty. `figures` are the boxes around all that is drawn.
+ */
+export function placeTiles(drawing: Size, window: Size, figures: readonly Box[]): Tiling {
+  const at = (left: number, above: number): Tiling => tilesOf(drawing, window, OVERLAP_MM, { left, above });
+  const bestOf = (cuts: (share: number) => number): number =>
+    SHARES.reduce((best, share) => (cuts(share) < cuts(best) ? share : best));
+  const left = bestOf((share) => cutBy(at(share, 0.5), figures, 'x'));
+  const above = bestOf((share) => cutBy(at(0.5, share), figures, 'y'));
+  const tiling = at(left, above);
+  return { ...tiling, tiles: tiling.tiles.filter((t) => figures.some((f) => boxesMeet(f, t.area))) };
+}
+
+/** How many figures lie on a join line: in the middle of what two sheets share. */
+function cutBy({ tiles }: Tiling, figures: readonly Box[], axis: 'x' | 'y'): number {
+  const [min, max] = axis === 'x' ? (['minX', 'maxX'] as const) : (['minY', 'maxY'] as const);
+  const ends = [...new Set(tiles.map((t) => t.area[max]))].sort((a, b) => a - b);
+  const seams = ends.slice(0, -1).map((end) => end - OVERLAP_MM / 2);
+  return figures.filter((f) => seams.some((s) => f[min] <= s && f[max] >= s)).length;
+}
