@@ -3,6 +3,7 @@ import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
+import { kbl } from './kbl';
 import { lengthTable } from './length-table';
 import { partsList } from './parts-list';
 import { pinouts } from './pinouts';
@@ -10,6 +11,7 @@ import { purchaseList } from './purchase-list';
 import { purchaseVolumes } from './purchase-volumes';
 import { requestForQuotation } from './request-for-quotation';
 import { testTable } from './test-table';
+import { vec } from './vec';
 import { whereUsed } from './where-used';
 
 /** The documents, in the order in which they are offered. */
@@ -26,4 +28,6 @@ export const EXPORTERS: readonly Exporter[] = [
   crimpSheets,
   testTable,
   findingsReport,
+  vec,
+  kbl,
 ];

@@ -1,0 +1,132 @@
+import type { CavityUse, ConnectorUse } from '../../derive/harness';
+import { connectorRef } from '../../rules/refs';
+import { accessoriesOf, plugsOf, type Fitted } from '../exchange/fitted';
+import { otherFields } from '../exchange/field-text';
+import type { Junction } from '../exchange/junctions';
+import { cavityRefId, pieceIds, slotRefId } from '../exchange/object-ids';
+import { PLACED_OF_CAVITY, PLACED_OF_CONNECTOR } from '../exchange/placed-fields';
+import type { XmlElement } from '../xml/xml';
+import { contactPoint } from './kbl-contact-points';
+import type { KblContext } from './kbl-context';
+import { cavityId, partId, slotId } from './kbl-part-shape';
+import { addPart, shapeOf, slotElement } from './kbl-parts';
+import { addFitted } from './kbl-pieces';
+import { element, field, installation, processing, value } from './kbl-values';
+
+/**
+ * Connectors of the harness with their cavities and contact points. What comes with the equipment is no part of a harness
+ * file, since all that stands in it is counted; where wires end in it, it is written and says so.
+ */
+export function addConnectors(ctx: KblContext): void {
+  const plugs = plugsOf(ctx.harness);
+  const plugIn = new Map(plugs.map((p) => [`${p.connector} ${p.cavity?.name ?? ''}`, pieceIds.plug(p.key)]));
+  const left = new Set<string>();
+  for (const use of ctx.harness.connectors) {
+    const { connector } = use.resolved;
+    if (connector.supply === 'harness' || use.cavities.some((c) => c.ends.length > 0))
+      addConnector(ctx, use, plugIn);
+    else left.add(connector.id);
+    if (connector.supply === 'equipment')
+      ctx.report.lose(
+        connector.designator,
+        left.has(connector.id)
+          ? 'comes with the equipment: a harness file counts all that stands in it, so it is left out'
+          : 'comes with the equipment and is written because wires end in it: not to be bought with the harness',
+        connectorRef(use),
+      );
+  }
+  const isBought = (f: Fitted): boolean => f.supply === 'harness';
+  for (const a of accessoriesOf(ctx.harness).filter(isBought)) {
+    addFitted(ctx, a, pieceIds.accessory(a.key));
+    ctx.report.wrote('accessories');
+  }
+  for (const p of plugs.filter(isBought)) {
+    addFitted(ctx, p, pieceIds.plug(p.key));
+    ctx.report.wrote('plugs');
+  }
+}
+
+function addConnector(ctx: KblContext, use: ConnectorUse, plugIn: ReadonlyMap<string, string>): void {
+  const { connector, part, equipment } = use.resolved;
+  const id = pieceIds.connector(connector.id);
+  const cavities = use.cavities.filter((c) => c.exists && isWritten(use, c));
+  const key = housingOf(ctx, use);
+  const own = ctx.junctions.filter(
+    (j): j is Extract<Junction, { at: 'cavity' }> =>
+      j.at === 'cavity' && j.cavity.exists && j.cavity.connector === use.resolved,
+  );
+  const plugOf = (c: CavityUse): string | undefined =>
+    connector.supply === 'harness' ? plugIn.get(`${connector.id} ${c.cavity}`) : undefined;
+  if (connector.node !== undefined) putAtNode(ctx, connector.node, id);
+  ctx.report.wrote('connectors');
+  ctx.connectorsWritten.add(id);
+  ctx.harnessParts.add(
+    element('Connector_occurrence', { id }, [
+      value('Id', ctx.names('connectors').give(connector.designator, connector.id)),
+      value('Description', connector.description),
+      value('Part', partId(key)),
+      own.map((j) => contactPoint(ctx, j, cavityRefId(connector.id, j.cavity.cavity))),
+      installation(id, [
+        ...otherFields(connector, PLACED_OF_CONNECTOR),
+        ...field('equipment', equipment?.designator),
+        ...field('note', connector.note),
+        ...(connector.supply === 'equipment' ? field('supply', 'comes with the equipment') : []),
+        ...(part ? [] : field('part', 'no housing record')),
+      ]),
+      cavities.length === 0
+        ? undefined
+        : element('Slots', { id: slotRefId(connector.id), type: 'Slot_occurrence' }, [
+            value('Part', slotId(key)),
+            cavities.map((c) => cavityElement(connector.id, key, c, plugOf(c))),
+          ]),
+    ]),
+  );
+}
+
+/** A position closed as a key has no cavity in the part unless something is there; see the part. */
+const isWritten = ({ resolved: { part } }: ConnectorUse, c: CavityUse): boolean =>
+  !part?.keyPositions?.includes(c.cavity) || c.ends.length > 0 || c.entry !== undefined;
+
+function cavityElement(connector: string, key: string, c: CavityUse, plug: string | undefined): XmlElement {
+  const id = cavityRefId(connector, c.cavity);
+  const isDeclared = c.state !== 'wired' && c.state !== 'undeclared';
+  return element('Cavities', { id }, [
+    value('Associated_plug', plug),
+    value('Part', cavityId(key, c.cavity)),
+    processing(id, [
+      ...(isDeclared ? field('state', c.state) : []),
+      ...field('signal', c.signal?.name),
+      ...(c.entry ? otherFields(c.entry, PLACED_OF_CAVITY) : []),
+    ]),
+  ]);
+}
+
+/** Key of the housing of a connector; writes it where it is not among the parts: headers, and connectors without a record. */
+function housingOf(ctx: KblContext, use: ConnectorUse): string {
+  const { connector, part } = use.resolved;
+  if (part) {
+    if (part.kind === 'header') {
+      if (!ctx.partsWritten.has(partId(part.id))) ctx.report.wrote('parts');
+      addPart(ctx, part, shapeOf(ctx, part));
+    }
+    return part.id;
+  }
+  const key = `no-half ${connector.id}`;
+  const cavities = use.cavities.map((c) => c.cavity);
+  ctx.report.lose(connector.designator, 'its part is no housing record: written without a part number', {
+    type: 'connector',
+    id: connector.id,
+  });
+  addPart(ctx, undefined, {
+    element: 'Connector_housing',
+    key,
+    partNumber: '/NULL',
+    fields: [],
+    children: [slotElement(key, cavities.length, cavities, [['ways', 'not known']])],
+  });
+  return key;
+}
+
+export function putAtNode(ctx: KblContext, nodeId: string, occurrence: string): void {
+  ctx.atNode.set(nodeId, [...(ctx.atNode.get(nodeId) ?? []), occurrence]);
+}
