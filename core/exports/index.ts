@@ -3,6 +3,7 @@ import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
+import { formboard } from './formboard';
 import { kbl } from './kbl';
 import { lengthTable } from './length-table';
 import { partsList } from './parts-list';
@@ -23,6 +24,7 @@ export const EXPORTERS: readonly Exporter[] = [
   whereUsed,
   connectionTable,
   lengthTable,
+  formboard,
   pinouts,
   cutList,
   crimpSheets,
