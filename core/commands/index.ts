@@ -26,6 +26,7 @@ import { equipmentAdd } from './equipment-add';
 import { equipmentEdit } from './equipment-edit';
 import { fixingAdd } from './fixing-add';
 import { fixingEdit } from './fixing-edit';
+import { formboardLayOut } from './formboard-lay-out';
 import { fuseAdd } from './fuse-add';
 import { groupAdd } from './group-add';
 import { groupEdit } from './group-edit';
@@ -101,6 +102,7 @@ export const COMMANDS = [
   equipmentEdit,
   fixingAdd,
   fixingEdit,
+  formboardLayOut,
   fuseAdd,
   groupAdd,
   groupEdit,

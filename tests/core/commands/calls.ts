@@ -195,6 +195,7 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'cable.add', args: { part: part('cable', 'CABLE') } },
     { id: 'node.add', args: { position: { x: 1, y: 2 }, connectors: [connector('X3')] } },
     { id: 'node.edit', args: { id: n1, change: { position: { x: 3, y: 3 } } } },
+    { id: 'formboard.lay-out', args: {} },
     { id: 'nodes.move', args: { moves: [{ id: n1, to: { x: -20, y: 10 } }] } },
     { id: 'segment.add', args: { from: n1, to: n3 } },
     { id: 'segment.edit', args: { id: s1, change: { lengthMm: 410 } } },
@@ -253,6 +254,10 @@ export function goodCalls(p: Project): readonly Call[] {
 
 /** Changes the workbench so that a call is possible which would be refused on it as it is. */
 export const PREPARED: Partial<Record<CommandId, (p: Project) => Project>> = {
+  'formboard.lay-out': (p) => ({
+    ...p,
+    connectors: p.connectors.map(({ ...c }) => (c.designator === 'X2' ? (delete c.node, c) : c)),
+  }),
   // N3 in the middle of the way: N1, N3, N2.
   'segment.join': (p) => {
     const [n1, n2, n3] = p.nodes.map((n) => n.id) as [string, string, string];
