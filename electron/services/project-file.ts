@@ -12,11 +12,14 @@ export const PROJECT_ENDING = '.latchwork';
 /** Ten times a harness of 10,000 wires; below what would exhaust the memory. */
 export const MAX_PROJECT_BYTES = 128 * 1024 * 1024;
 
+export const readProjectBytes = (path: string): Promise<Result<Buffer, string>> =>
+  readWhole(path, { as: 'a project', maxBytes: MAX_PROJECT_BYTES });
+
 /** Text and revision of a project file, or a reason. What the text means is not asked here. */
 export async function readProjectFile(
   path: string,
 ): Promise<Result<{ text: string; revision: string }, string>> {
-  const read = await readWhole(path, { as: 'a project', maxBytes: MAX_PROJECT_BYTES });
+  const read = await readProjectBytes(path);
   if (!read.ok) return read;
   const text = utf8Text(read.value);
   return text === null

@@ -4,6 +4,7 @@ import { check } from './check';
 import { exportCommand } from './export';
 import { importCommand } from './import';
 import { info } from './info';
+import { rescue } from './rescue';
 import { rules } from './rules';
 import { whereUsed } from './where-used';
 
@@ -15,5 +16,6 @@ export const cliCommands: readonly CliCommand[] = [
   rules,
   info,
   whereUsed,
+  rescue,
   calc,
 ];

@@ -5,6 +5,7 @@ import { say } from '../../ui/toasts';
 import { refreshRecent } from '../host';
 import { appStore } from '../store';
 import { holdFile, letGo } from './hold-file';
+import { offerRescue } from './rescue';
 
 export interface OpenedAs {
   /** Text that is newer than its file, or has none: a backup. */
@@ -19,7 +20,9 @@ export async function takeOpened(
 ): Promise<boolean> {
   const parsed = parseProject(opened.text);
   if (!parsed.ok) {
-    say('problem', `${opened.name} was not opened, and was not changed. ${openProblemText(parsed.problem)}`);
+    const text = `${opened.name} was not opened, and was not changed. ${openProblemText(parsed.problem)}`;
+    const damaged = parsed.problem.code !== 'not-ours' && parsed.problem.code !== 'too-new';
+    say('problem', text, damaged ? { text: 'See what can be rescued', run: () => void offerRescue(opened) } : undefined); // prettier-ignore
     return false;
   }
   const project = parsed.value;
