@@ -14,6 +14,8 @@ module.exports = {
     '.out/renderer/**/*',
     'assets/catalogues/**/*',
     'assets/fonts/**/*',
+    'assets/third-party-licences.txt',
+    'assets/sbom.cdx.json',
     'demo-projects/**/*',
     '!**/node_modules/**',
     '!**/*.map',

@@ -57,10 +57,12 @@ describe('the package', () => {
           '/.out/electron/main.cjs',
           '/.out/electron/preload.cjs',
           '/.out/renderer/index.html',
+          '/assets/third-party-licences.txt',
+          '/assets/sbom.cdx.json',
         ]),
       );
       const expected =
-        /^\/(package\.json|\.out\/(electron\/(main|preload)\.cjs|renderer\/.*)|assets\/(catalogues|fonts)\/.*|demo-projects\/.*|\.out)$/;
+        /^\/(package\.json|\.out\/(electron\/(main|preload)\.cjs|renderer\/.*)|assets\/((catalogues|fonts)\/.*|third-party-licences\.txt|sbom\.cdx\.json)|demo-projects\/.*|\.out)$/;
       expect(files.filter((path) => !expected.test(path))).toEqual([]);
 
       const packed = JSON.parse(extractFile(asar, 'package.json').toString());
