@@ -1,3 +1,4 @@
+import { buildSequence } from './build-sequence';
 import { connectionTable } from './connection-table';
 import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
@@ -28,6 +29,7 @@ export const EXPORTERS: readonly Exporter[] = [
   pinouts,
   cutList,
   crimpSheets,
+  buildSequence,
   testTable,
   findingsReport,
   vec,
