@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { Calculators } from '../panels/calculators/calculators';
 import { FindingsPage } from '../panels/findings/findings-page';
+import { LimitsPage } from '../panels/project/limits/limits-page';
 import { PartsListPage } from '../panels/parts-list-page';
 import { ShopPapersPage } from '../panels/shop-papers-page';
 import '../ui/base.css';
@@ -52,6 +53,7 @@ export function App() {
       <Finder />
       <KeyboardHelp />
       <Calculators />
+      <LimitsPage />
       <Toasts />
     </div>
   );

@@ -1,6 +1,6 @@
 import { createStore, useStore } from 'zustand';
 
-export type Overlay = 'palette' | 'finder' | 'keys' | 'calculators';
+export type Overlay = 'palette' | 'finder' | 'keys' | 'calculators' | 'limits';
 
 /** Which of the window's own overlays is open. */
 export const overlayStore = createStore<{ readonly open: Overlay | null }>()(() => ({ open: null }));

@@ -56,6 +56,14 @@ export const VIEW_ACTIONS: readonly Action[] = [
     whileTyping: true,
     run: () => openOverlay('calculators'),
   },
+  {
+    id: 'view.limits',
+    label: 'Limit sets …',
+    group: 'View',
+    keys: '$mod+Shift+KeyL',
+    whileTyping: true,
+    run: () => openOverlay('limits'),
+  },
   ...PANELS.map((panel) => ({
     id: `view.${panel.id}`,
     label: `Show or put away the ${panel.title.toLowerCase()}`,

@@ -8,7 +8,7 @@ import { ChoiceField } from '../../ui/choice-field';
 import { attempt } from '../inspector/fields';
 
 /** What can be chosen for each question; a new question does not compile until it says so. */
-const TABLES: Readonly<Record<TableId, readonly string[]>> = {
+export const TABLES: Readonly<Record<TableId, readonly string[]>> = {
   'pull-force': pullForce.inputs.shape.table.options,
   ampacity: AMPACITY_TABLES,
   'material-group': creepage.inputs.shape.group.options,

@@ -1,4 +1,5 @@
 import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
+import { openOverlay } from '../../app/overlays';
 import { appStore, useApp } from '../../app/store';
 import { Button } from '../../ui/button';
 import { CheckField } from '../../ui/check-field';
@@ -27,6 +28,9 @@ export function ProjectCard() {
         <Revisions />
       </Section>
       <Section title={`Limits: ${limitSet.name}, revision ${limitSet.revision}`} open={false}>
+        <div className="card-actions">
+          <Button onClick={() => openOverlay('limits')}>Open the page of limit sets</Button>
+        </div>
         <LimitSetChoice />
         <LimitTables />
         <LimitTable />

@@ -1,10 +1,11 @@
 import { compareLimitSets } from '@latchwork/core/model/limit-sets/compare-limit-sets';
 import { LIMIT_SETS } from '@latchwork/core/model/limit-sets/index';
-import { beforeEach, expect, it } from 'vitest';
-import { userEvent } from 'vitest/browser';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { page as pageOf, userEvent } from 'vitest/browser';
+import { openOverlay } from '../../../renderer/app/overlays';
 import { appStore } from '../../../renderer/app/store';
 import { previewLimitSet } from '../../../renderer/panels/project/preview-limit-set';
-import { freshWindow, idOf, openWindow, project } from '../window';
+import { axeFindings, freshWindow, idOf, openWindow, project } from '../window';
 
 beforeEach(() => freshWindow());
 
@@ -59,4 +60,64 @@ it('takes and clears what the board provides for a header', async () => {
   await userEvent.fill(pitch, '');
   await userEvent.keyboard('{Enter}');
   expect(footprint()).toBeUndefined();
+});
+
+describe('the page of limit sets', () => {
+  const page = async () => {
+    const screen = await openWindow();
+    openOverlay('limits');
+    const dialog = screen.getByRole('dialog');
+    await expect.element(dialog.getByRole('heading', { name: 'Limit sets' })).toBeVisible();
+    return dialog;
+  };
+  const row = (dialog: Awaited<ReturnType<typeof page>>, name: string) =>
+    dialog.getByRole('row', { name: new RegExp(`^${name}`) });
+
+  it('is reached from the project card and from the palette', async () => {
+    const screen = await openWindow();
+    const card = screen.getByRole('region', { name: 'Inspector' });
+    await userEvent.click(card.getByText(/^Limits: General/));
+    await userEvent.click(card.getByRole('button', { name: 'Open the page of limit sets' }));
+    await expect.element(screen.getByRole('heading', { name: 'Limit sets' })).toBeVisible();
+    expect(await axeFindings()).toEqual([]);
+  });
+
+  it('shows each limit beside another set, and marks what differs as compareLimitSets has it', async () => {
+    const dialog = await page();
+    await userEvent.click(dialog.getByLabelText('Only what differs'));
+    const rows = dialog.getByRole('row').elements().slice(1);
+    const different = compareLimitSets(LIMIT_SETS[0]!, LIMIT_SETS[1]!).map((d) => d.id.replaceAll('-', ' '));
+    expect(rows.map((r) => r.querySelector('th')?.textContent)).toHaveLength(different.length);
+    for (const name of different) await expect.element(row(dialog, name)).toHaveTextContent('≠');
+  });
+
+  it('tells which findings a typed value would change before it is applied, and applies it as one step', async () => {
+    const dialog = await page();
+    await userEvent.click(dialog.getByRole('button', { name: 'ambient temperature', exact: true }));
+    const editor = dialog.getByRole('region', { name: 'Limit: ambient temperature' });
+    await userEvent.fill(editor.getByLabelText(/^Value/), '200');
+    await userEvent.keyboard('{Enter}');
+    const effect = dialog.getByRole('region', { name: 'What the draft changes' });
+    await expect.element(effect).toHaveTextContent(/Findings that come: \d+/);
+    expect(project().limitSet).toEqual(LIMIT_SETS[0]);
+    const before = appStore.getState().history.undo.length;
+    await userEvent.click(dialog.getByRole('button', { name: 'Apply to the project' }));
+    const limit = () => project().limitSet.limits.find((l) => l.id === 'ambient-temperature');
+    await expect.poll(limit).toMatchObject({ value: 200, source: 'typed in this project', verified: false });
+    expect(appStore.getState().history.undo.length).toBe(before + 1);
+    await expect
+      .poll(() => appStore.getState().check.findings.some((f) => f.rule === 'contact-temperature'))
+      .toBe(true);
+  });
+
+  it('takes a value of another set with its source, and does not drop a draft unasked', async () => {
+    const dialog = await page();
+    await userEvent.click(dialog.getByRole('button', { name: 'bend radius factor', exact: true }));
+    await userEvent.click(dialog.getByRole('button', { name: /Take what Aerospace says/ }));
+    await expect.element(row(dialog, 'bend radius factor')).toHaveTextContent(/10.*AC 43.13-1B/);
+    await userEvent.click(dialog.getByRole('button', { name: 'Close', exact: true }));
+    await userEvent.click(pageOf.getByRole('button', { name: 'Stay here' }));
+    await expect.element(row(dialog, 'bend radius factor')).toHaveTextContent('changed');
+    expect(project().limitSet).toEqual(LIMIT_SETS[0]);
+  });
 });
