@@ -1,4 +1,5 @@
 import type { Point } from '../../../base/point';
+import { breakoutsOf, inOrder, mean, runsAcross, type Breakout } from './comb-order';
 import { fitLengths } from './fit-lengths';
 import type { Terminal, Tie } from './terminals';
 
@@ -20,18 +21,6 @@ const GAP_MM = 20;
 const SHORTEST_BRANCH_MM = 60;
 const GRID_MM = 5;
 
-/** A branch off the trunk, or the end of the trunk. */
-interface Tooth {
-  readonly terminal: Terminal;
-  readonly side: -1 | 1;
-}
-
-/** A place of the trunk where branches leave: at most one to either side. */
-interface Breakout {
-  readonly teeth: readonly Tooth[];
-  readonly at: number;
-}
-
 /**
  * A first layout of terminals that wires join: a straight trunk in the direction in which they spread on the diagram, in the
  * order of the diagram, the first and the last at its ends, the others on branches to the side on which they stand. Splices
@@ -48,12 +37,10 @@ export function combLayout(terminals: readonly Terminal[], ties: readonly Tie[])
   if (ends.length === 1)
     return { nodes: [{ key: 'end 0', position: { x: 0, y: 0 }, terminals: ends }], runs: [] };
 
-  const wide = spread(ends, 'x') >= spread(ends, 'y');
+  const wide = runsAcross(ends, ties);
   const along = (t: Terminal): number => (wide ? t.at.x : t.at.y);
   const across = (t: Terminal): number => (wide ? t.at.y : t.at.x);
-  const ordered = [...ends].sort(
-    (a, b) => along(a) - along(b) || across(a) - across(b) || (a.key < b.key ? -1 : 1),
-  );
+  const ordered = inOrder(ends, along, across);
   const [first, last] = [ordered[0]!, ordered.at(-1)!];
   const breakouts = breakoutsOf(ordered.slice(1, -1), along, across);
   const needsMiddle = breakouts.length === 0 && inner.length > 0;
@@ -111,35 +98,6 @@ export function combLayout(terminals: readonly Terminal[], ties: readonly Tie[])
   });
   return { nodes, runs };
 }
-
-const spread = (list: readonly Terminal[], k: 'x' | 'y'): number =>
-  Math.max(...list.map((t) => t.at[k])) - Math.min(...list.map((t) => t.at[k]));
-
-const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / Math.max(1, list.length);
-
-/** Neighbours that stand on different sides share a breakout where they are near each other. */
-function breakoutsOf(
-  inner: readonly Terminal[],
-  along: (t: Terminal) => number,
-  across: (t: Terminal) => number,
-): readonly Breakout[] {
-  const middle = mean(inner.map(across));
-  const level = inner.every((t) => Math.abs(across(t) - middle) < 1);
-  const out: Breakout[] = [];
-  inner.forEach((terminal, i) => {
-    const side = (level ? i % 2 === 0 : across(terminal) < middle) ? -1 : 1;
-    const before = out.at(-1);
-    const shares =
-      before?.teeth.length === 1 &&
-      before.teeth[0]!.side !== side &&
-      along(terminal) - before.at < TOGETHER_MM;
-    if (shares) out[out.length - 1] = { ...before, teeth: [...before.teeth, { terminal, side }] };
-    else out.push({ teeth: [{ terminal, side }], at: along(terminal) });
-  });
-  return out;
-}
-
-const TOGETHER_MM = 60;
 
 /** Distance of two breakouts, or of one from the end of the trunk, that keeps the outlines apart. */
 function leastGap(a: Breakout | undefined, b: Breakout | undefined): number {

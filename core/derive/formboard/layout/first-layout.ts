@@ -5,7 +5,7 @@ import { deriveHarness } from '../../derive-harness';
 import { attach, joinPieces, type Cut } from './attach';
 import { addRun, boardOf, boxOfBoard, type LayoutBoard } from './board';
 import { combLayout } from './comb';
-import { terminalsOf, wiredSets, type Terminal, type Tie } from './terminals';
+import { bundledSets, terminalsOf, wiredSets, type Terminal, type Tie } from './terminals';
 
 /** What is to be added to the formboard. Nodes are named by key where they are new, else by id. */
 export interface LayoutPlan {
@@ -42,8 +42,8 @@ export function firstLayout(project: Project): Result<LayoutPlan, string> {
       if (reason !== null) return problem(reason);
     }
   let bottom = boxOfBoard(board)?.maxY;
-  for (const set of sets)
-    if (set.every((t) => t.node === undefined)) bottom = addComb(board, set, ties, plan, bottom);
+  const bare = sets.filter((set) => set.every((t) => t.node === undefined));
+  for (const set of bundledSets(bare)) bottom = addComb(board, set, ties, plan, bottom);
   const cutKeys = new Set(plan.cuts.map((c) => c.key));
   return plan.seats.length === 0 && plan.runs.length === 0
     ? problem('All that wires end at is on the formboard, and joined by segments.')

@@ -15,6 +15,8 @@ export interface Terminal {
   readonly ends: readonly { readonly wire: string; readonly end: 0 | 1 }[];
   /** Middle on the diagram, mm. */
   readonly at: Point;
+  /** Equipment that it is on, or plugs into. */
+  readonly equipment: readonly string[];
   /** Its node, where it is laid out already. */
   readonly node: string | undefined;
   readonly acrossMm: number;
@@ -32,7 +34,7 @@ export interface Tie {
 
 /** Free ends nearer to each other on the diagram than this end together, mm. */
 const TOGETHER_MM = 30;
-const FREE_END = { acrossMm: 10, alongMm: 15 } as const;
+const FREE_END = { acrossMm: 10, alongMm: 15, equipment: [] } as const;
 
 /**
  * All terminals in the order of the project, and what runs between them. `besideMm` is what a wire needs besides its route.
@@ -103,9 +105,31 @@ function connectorTerminal(project: Project, id: string): Terminal {
     id,
     ends: [],
     at: box ? { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } : { x: 0, y: 0 },
+    equipment: equipmentOf(project, id),
     node: connector?.node,
     ...bodyOutline(half),
   };
+}
+
+function equipmentOf({ connectors, mates }: Project, id: string): readonly string[] {
+  const own = [id, ...mates.flatMap((m) => (m.a === id ? [m.b] : m.b === id ? [m.a] : []))];
+  return [...new Set(own.flatMap((c) => byId(connectors).get(c)?.equipment ?? []))];
+}
+
+/** Sets that lead to the same equipment, as one: their wires run in one harness. */
+export function bundledSets(sets: readonly (readonly Terminal[])[]): readonly (readonly Terminal[])[] {
+  const out: Terminal[][] = [];
+  for (const set of sets) {
+    const here = new Set(set.flatMap((t) => t.equipment));
+    const meeting = out.filter((o) => o.some((t) => t.equipment.some((e) => here.has(e))));
+    const [first, ...others] = meeting;
+    if (!first) out.push([...set]);
+    else {
+      first.push(...others.flat(), ...set);
+      for (const o of others) out.splice(out.indexOf(o), 1);
+    }
+  }
+  return out;
 }
 
 /** Terminals that wires join, directly or over others, set by set. */

@@ -140,13 +140,15 @@ describe('a first layout', () => {
       fc.property(fc.integer({ min: 1, max: 1e6 }), fc.boolean(), (seed, typed) => {
         expectGood(laidOut(randomDiagram(seed, typed)));
       }),
-      { numRuns: 80 },
+      { numRuns: 50 },
     );
   }, 60_000);
 
   it('puts connectors at the ends and splices on the way', () => {
     const p = laidOut(bare(demoFromFile('weather-station')));
     expectGood(p);
+    // One tree, though no wire joins some of its parts: they lead to the same equipment.
+    expect(p.nodes.length - p.segments.length).toBe(1);
     const meeting = (node: string | undefined) =>
       p.segments.filter((s) => s.from === node || s.to === node).length;
     const wired = new Set(
@@ -205,7 +207,7 @@ describe('a layout of the rest', () => {
         expect(referenceIssues(again)).toEqual([]);
         for (const w of deriveHarness(again).wires) expect(w.route.found, w.wire.designator).toBe(true);
       }),
-      { numRuns: 80 },
+      { numRuns: 50 },
     );
   }, 60_000);
 
