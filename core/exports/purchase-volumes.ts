@@ -68,7 +68,7 @@ function volumesTable(harness: Harness): Table {
       ...orders.flatMap((o, v) =>
         VOLUME_COLUMNS.map((c): Column => ({
           key: keyOf(v, c.key),
-          title: `${o.harnesses} off: ${c.title}`,
+          title: `${o.harnesses}: ${c.title}`,
           ...(c.key === 'form' || c.key === 'currency' ? {} : { align: 'right' }),
           ...(c.key === 'leadTime' ? { unit: 'days' } : {}),
         })),

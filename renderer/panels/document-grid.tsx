@@ -7,7 +7,7 @@ import type { Table } from '@latchwork/core/exports/table';
 import { appStore, keyOfRef, useApp } from '../app/store';
 import { showable } from '../app/selection';
 import { Button } from '../ui/button';
-import { DataGrid } from '../ui/grid/data-grid';
+import { DataGrid, type DataGridProps } from '../ui/grid/data-grid';
 import type { GridRow } from '../ui/grid/grid-rows';
 import { say } from '../ui/toasts';
 import './document-grid.css';
@@ -20,10 +20,14 @@ export interface DocumentGridProps {
   /** Draws the title around the tools of the table. */
   readonly head: (tools: ReactNode) => ReactNode;
   readonly empty: string;
+  /** Draws a cell in place of its plain text. */
+  readonly renderCell?: DataGridProps['renderCell'];
+  /** Also told which row was chosen. */
+  readonly choose?: (row: GridRow) => void;
 }
 
 /** A document as a table: filter, copy, export; its selection is that of the sheet. */
-export function DocumentGrid({ table, options, head, empty }: DocumentGridProps) {
+export function DocumentGrid({ table, options, head, empty, renderCell, choose }: DocumentGridProps) {
   const [filter, setFilter] = useState('');
   const [allColumns, setAllColumns] = useState(false);
   const selection = useApp((s) => s.view.selection);
@@ -62,7 +66,12 @@ export function DocumentGrid({ table, options, head, empty }: DocumentGridProps)
           filter={filter}
           allColumns={allColumns}
           isSelected={isSelected}
-          select={selectRow}
+          point={pointAt}
+          select={(row, add) => {
+            choose?.(row);
+            selectRow(row, add);
+          }}
+          {...(renderCell ? { renderCell } : {})}
         />
       )}
     </div>
@@ -72,6 +81,12 @@ export function DocumentGrid({ table, options, head, empty }: DocumentGridProps)
 function selectRow(row: GridRow, add: boolean): void {
   const { history, select } = appStore.getState();
   select(showable(history.project, row.objects).map(keyOfRef), add);
+}
+
+/** The sheet lights what the row under the pointer speaks of. */
+function pointAt(row: GridRow | null): void {
+  const { history, setView } = appStore.getState();
+  setView({ hover: (row && showable(history.project, row.objects)[0]) ?? null });
 }
 
 async function copyTable(table: Table): Promise<void> {

@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Harness } from '../../derive/harness';
 import type { Project } from '../../model/project';
 import { compareNatural } from '../../base/stable-order';
@@ -40,8 +41,17 @@ export function volumesOf(project: Project): readonly number[] {
   return named.length > 1 ? named : [1, 10, 100, 1000];
 }
 
-/** What has to be bought: what comes with the equipment is not. */
+/** What has to be bought: what comes with the equipment is not. Remembered for as long as the harness lives. */
 export function purchaseOrder(harness: Harness, harnesses: number): PurchaseOrder {
+  const known = ordersOf(harness);
+  let order = known.get(harnesses);
+  if (!order) known.set(harnesses, (order = makeOrder(harness, harnesses)));
+  return order;
+}
+
+const ordersOf = memoByIdentity((_harness: Harness) => new Map<number, PurchaseOrder>());
+
+function makeOrder(harness: Harness, harnesses: number): PurchaseOrder {
   const lines = harnessLines(harness)
     .filter((line) => line.supply === 'harness')
     .map((line) => purchaseLine(harness, line, harnesses));
