@@ -7,5 +7,7 @@ export interface Bench {
     /** An earlier case of this bench; how many times its time this one takes is printed. */
     readonly ratioTo?: string;
     readonly run: () => void;
+    /** After each run, not timed: puts things back, so that every run has the same to do. */
+    readonly after?: () => void;
   }[];
 }

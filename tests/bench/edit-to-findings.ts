@@ -43,26 +43,32 @@ function take(o: Open, history: History): void {
   o.check = checkHarness(o.harness, RULES, o.check);
 }
 
+function goBack(wires: number): void {
+  const o = open(wires);
+  take(o, undo(o.history));
+}
+
+const middle = <T>(list: readonly T[]): T => list[list.length >> 1]!;
+
 const EDITS: Readonly<Record<string, (project: Project, run: number) => Call>> = {
-  'move a connector': (project, run) => {
-    const c = project.connectors[project.connectors.length >> 1]!;
-    return {
-      id: 'objects.move',
-      args: { moves: [{ id: c.id, to: { x: c.position.x + 5 * (run % 2 ? 1 : -1), y: c.position.y } }] },
-    };
+  'move a connector': ({ connectors }, run) => {
+    const { id, position } = middle(connectors);
+    return { id: 'objects.move', args: { moves: [{ id, to: { x: position.x + 5 + run, y: position.y } }] } };
   },
-  'colour a wire': (project, run) => ({
+  'colour a wire': ({ wires }, run) => ({
     id: 'wire.edit',
-    args: {
-      ids: [project.wires[project.wires.length >> 1]!.id],
-      change: { colour: { base: run % 2 ? 'PK' : 'TQ' } },
-    },
+    args: { ids: [middle(wires).id], change: { colour: { base: run % 2 ? 'PK' : 'TQ' } } },
   }),
-  'draw a wire': (project) => {
-    const housing = project.connectors.find((c) => c.supply === 'harness')!;
+  'draw a wire': ({ connectors }) => {
+    const housing = middle(connectors.filter((c) => c.supply === 'harness'));
     const from = { at: 'cavity' as const, connector: housing.id, cavity: '1' };
     return { id: 'wire.add', args: { from, to: { at: 'free', position: { x: 0, y: 0 } } } };
   },
+  'delete a wire': ({ wires }) => ({ id: 'objects.remove', args: { ids: [middle(wires).id] } }),
+  'edit a signal': ({ signals }, run) => ({
+    id: 'signal.edit',
+    args: { id: middle(signals).id, change: { currentA: 0.1 + (run % 2) / 100 } },
+  }),
 };
 
 /** How long an edit takes until its findings are there. It should hardly grow with the project. Target: one frame. */
@@ -77,16 +83,16 @@ export const editToFindingsBench: Bench = {
           ...(i > 0 ? { ratioTo: `${name}, ${SIZES[0]} wires` } : {}),
           ...(wires === 10_000 ? { targetMs: 16 } : {}),
           run: () => edit(wires, callFor, run++),
+          after: () => goBack(wires),
         };
       }),
     ),
-    {
-      name: 'undo, 10000 wires',
-      targetMs: 16,
-      run: () => {
-        const o = open(10_000);
-        take(o, undo(o.history));
-      },
-    },
+    ...SIZES.map((wires, i) => ({
+      name: `undo, ${wires} wires`,
+      ...(i > 0 ? { ratioTo: `undo, ${SIZES[0]} wires` } : {}),
+      ...(wires === 10_000 ? { targetMs: 16 } : {}),
+      run: () => goBack(wires),
+      after: () => edit(wires, EDITS['move a connector']!, 0),
+    })),
   ],
 };

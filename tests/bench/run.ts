@@ -6,23 +6,39 @@ import { wholeProjectBench } from './whole-project';
 /** Every bench, in the order in which they run. */
 const BENCHES: readonly Bench[] = [editToFindingsBench, wholeProjectBench, packCirclesBench];
 
-/** `npm run bench`: the median of seven runs after two to warm up. */
+type Case = Bench['cases'][number];
+
+/** Times of a case in ms: as many runs as fit into `forMs`, but no fewer than `least`. */
+function timesOf({ run, after }: Case, forMs: number, least: number): number[] {
+  const times: number[] = [];
+  for (let spent = 0; times.length < least || (spent < forMs && times.length < 500);) {
+    const start = performance.now();
+    run();
+    const ms = performance.now() - start;
+    times.push(ms);
+    spent += ms;
+    after?.();
+  }
+  return times;
+}
+
+/**
+ * `npm run bench`: medians. Each case first runs for a second untimed, twice at least, so that what is timed is not the engine
+ * while it compiles; then for another, seven times at least.
+ */
 for (const bench of BENCHES) {
   process.stdout.write(`${bench.name}\n`);
   const medians = new Map<string, number>();
-  for (const { name, targetMs, ratioTo, run } of bench.cases) {
-    const times = Array.from({ length: 9 }, () => {
-      const start = performance.now();
-      run();
-      return performance.now() - start;
-    });
-    const median = times.slice(2).sort((a, b) => a - b)[3]!;
-    medians.set(name, median);
-    const before = ratioTo === undefined ? undefined : medians.get(ratioTo);
+  for (const one of bench.cases) {
+    timesOf(one, 1000, 2);
+    const times = timesOf(one, 1000, 7).sort((a, b) => a - b);
+    const median = times[times.length >> 1]!;
+    medians.set(one.name, median);
+    const before = one.ratioTo === undefined ? undefined : medians.get(one.ratioTo);
     const ratio = before ? `× ${(median / before).toFixed(1)}` : '';
-    const target = targetMs === undefined ? '' : `   target ${targetMs} ms`;
+    const target = one.targetMs === undefined ? '' : `   target ${one.targetMs} ms`;
     process.stdout.write(
-      `  ${name.padEnd(34)} ${median.toFixed(2).padStart(9)} ms  ${ratio.padEnd(9)}${target}\n`,
+      `  ${one.name.padEnd(34)} ${median.toFixed(2).padStart(9)} ms  ${ratio.padEnd(9)}${target}\n`,
     );
   }
 }
