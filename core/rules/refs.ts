@@ -1,3 +1,4 @@
+import { nameOfDatum } from '../derive/formboard/dimension-values';
 import type { CavityUse, ConnectorUse, ResolvedConnector, ResolvedWire, SegmentUse } from '../derive/harness';
 import type { Contact } from '../model/connector';
 import type { Part } from '../model/parts/part';
@@ -67,6 +68,19 @@ export function refText(project: Project, ref: ObjectRef): string {
       return byId(project.segments).get(ref.id)?.designator ?? ref.id;
     case 'covering':
       return byId(project.coverings).get(ref.id)?.designator ?? ref.id;
+    case 'tie': {
+      const tie = byId(project.ties).get(ref.id);
+      return `tie ${tie ? nameOfDatum(project, { at: 'station', station: tie.station }) : ref.id}`;
+    }
+    case 'fixing':
+      return byId(project.fixings).get(ref.id)?.designator ?? ref.id;
+    case 'label':
+      return `label ${byId(project.labels).get(ref.id)?.text ?? ref.id}`;
+    case 'dimension': {
+      const datums = byId(project.dimensions).get(ref.id)?.datums ?? [];
+      const [first, last] = [datums[0], datums.at(-1)];
+      return first && last ? `${nameOfDatum(project, first)}–${nameOfDatum(project, last)}` : ref.id;
+    }
     case 'signal':
       return byId(project.signals).get(ref.id)?.name ?? ref.id;
     case 'part':

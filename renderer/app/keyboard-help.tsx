@@ -13,6 +13,18 @@ const SHEET_KEYS = [
   ['Stop what you are doing, then select nothing', 'Esc'],
 ] as const;
 
+/** What the same and other keys mean on the formboard. */
+const BOARD_KEYS = [
+  ['Walk over nodes, what stands there, segments, and what lies on them', 'Tab, Shift+Tab'],
+  ['Move nodes; slide a thing along its run; turn a connector; shift a dimension', 'Arrow keys'],
+  ['The same by 1 mm, or 1 degree', 'Alt+Arrow keys'],
+  ['End a dimension, or a path that is chosen run by run', 'Enter'],
+  ['Split a run where it is clicked, or set a node on the empty board', 'Double click'],
+  ['Bend a run where it is clicked', 'Alt+Double click'],
+  ['Pull a branch out of a run', 'Drag the run'],
+  ['Drag without snapping; free angles', 'Alt; Shift'],
+] as const;
+
 /** All keys in one place. */
 export function KeyboardHelp() {
   if (useOverlay() !== 'keys') return null;
@@ -33,6 +45,7 @@ export function KeyboardHelp() {
           </header>
           <div className="dialog-body" tabIndex={0} role="group" aria-label="Keys">
             <KeyTable caption="On the sheet" rows={SHEET_KEYS} />
+            <KeyTable caption="On the formboard" rows={BOARD_KEYS} />
             {groups.map((group) => {
               const keyed = ACTIONS.flatMap((a) =>
                 a.group === group && a.keys ? [[a.label, keysText(a.keys)] as const] : [],

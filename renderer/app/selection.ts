@@ -18,6 +18,10 @@ const TYPES = {
   nodes: 'node',
   segments: 'segment',
   coverings: 'covering',
+  ties: 'tie',
+  fixings: 'fixing',
+  labels: 'label',
+  dimensions: 'dimension',
 } as const satisfies Partial<Record<Collection, ObjectRef['type']>>;
 
 /** The object under a key of the selection (an id, or "id:cavity"); null when it is gone. */

@@ -14,6 +14,12 @@ import { useApp } from './store';
 import './top-strip.css';
 import { PAGES } from './view';
 
+/** What is done with the selection on the formboard. */
+function LayoutMenu() {
+  const page = useApp((s) => s.view.page);
+  return page === 'formboard' ? <ActionMenu label="Layout" groups={['Formboard']} /> : null;
+}
+
 /** The one strip on top: what is open, the five pages, the steps, the search, the state of the file. */
 export function TopStrip() {
   return (
@@ -21,6 +27,7 @@ export function TopStrip() {
       <div className="strip-menus">
         <FileMenu />
         <ActionMenu label="Edit" groups={['Edit', 'Arrange']} />
+        <LayoutMenu />
         <ActionMenu label="View" groups={['View', 'Help']} />
       </div>
       <ProjectName />

@@ -1,8 +1,19 @@
+import { BOARD_KINDS } from '../canvas/formboard/board-kinds';
 import { FormboardSheet } from '../canvas/formboard-sheet';
 import { Inspector } from './inspector/inspector';
+import { LengthLedger } from './length-ledger';
+import { Shelf } from './shelf/shelf';
 import { Workspace } from './workspace';
 
 /** Nodes, segments and lengths, at scale. */
 export function FormboardPage() {
-  return <Workspace sheet={<FormboardSheet />} inspector={<Inspector />} />;
+  return (
+    <Workspace
+      shelf={<Shelf kinds={BOARD_KINDS} />}
+      sheet={<FormboardSheet />}
+      inspector={<Inspector />}
+      ledger={<LengthLedger />}
+      ledgerTitle="Length table"
+    />
+  );
 }

@@ -26,10 +26,12 @@ export interface WorkspaceProps {
   readonly shelf?: ReactNode;
   readonly inspector?: ReactNode;
   readonly ledger?: ReactNode;
+  /** What the ledger is called while it is put away. */
+  readonly ledgerTitle?: string;
 }
 
 /** A sheet with panels around it that can be resized and put away. The sheet keeps at least half of both directions. */
-export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
+export function Workspace({ sheet, shelf, inspector, ledger, ledgerTitle }: WorkspaceProps) {
   const sizes = useApp((s) => s.view.panelSizesPx);
   const open = (id: PanelId): boolean => panelPx(sizes, id) > 0;
   return (
@@ -64,12 +66,12 @@ export function Workspace({ sheet, shelf, inspector, ledger }: WorkspaceProps) {
                 <>
                   <Separator className="workspace-edge" />
                   <SidePanel id="ledger" px={panelPx(sizes, 'ledger')} min={96}>
-                    <ErrorBoundary what="The connection table">{ledger}</ErrorBoundary>
+                    <ErrorBoundary what="The table">{ledger}</ErrorBoundary>
                   </SidePanel>
                 </>
               ) : null}
             </Group>
-            {ledger && !open('ledger') ? <Rail id="ledger" side="bottom" /> : null}
+            {ledger && !open('ledger') ? <Rail id="ledger" side="bottom" title={ledgerTitle} /> : null}
           </div>
         </Panel>
         {inspector && open('inspector') ? (
@@ -117,8 +119,16 @@ function SidePanel({
 }
 
 /** What stays of a panel that was put away. */
-function Rail({ id, side }: { id: PanelId; side: 'left' | 'right' | 'bottom' }) {
-  const title = PANELS.find((p) => p.id === id)?.title ?? id;
+function Rail({
+  id,
+  side,
+  title: given,
+}: {
+  id: PanelId;
+  side: 'left' | 'right' | 'bottom';
+  title?: string | undefined;
+}) {
+  const title = given ?? PANELS.find((p) => p.id === id)?.title ?? id;
   return (
     <button type="button" className="rail" data-side={side} onClick={() => togglePanel(id)}>
       <span>{title}</span>

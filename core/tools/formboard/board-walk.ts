@@ -1,8 +1,8 @@
 import { memoByIdentity } from '../../base/memo-by-identity';
 import { compareNatural } from '../../base/stable-order';
+import { nameOfDatum } from '../../derive/formboard/dimension-values';
 import type { Harness } from '../../derive/harness';
 import { partIn } from '../../derive/harness';
-import type { Datum } from '../../model/topology';
 import type { Project } from '../../model/project';
 import type { Stop } from '../walk';
 
@@ -39,15 +39,6 @@ export function thingsOnSegment(
   return out.sort((a, b) => a.atMm - b.atMm);
 }
 
-/** Where a dimension starts and ends, in words. */
-export function datumText(project: Project, datum: Datum): string {
-  const name = (list: readonly { readonly id: string; readonly designator: string }[], id: string): string =>
-    list.find((o) => o.id === id)?.designator ?? 'what is gone';
-  if (datum.at === 'node') return name(project.nodes, datum.node);
-  if (datum.at === 'connector') return name(project.connectors, datum.connector);
-  return `${name(project.segments, datum.station.segment)} at ${Math.round(datum.station.atMm * 10) / 10} mm`;
-}
-
 /** The walk over the formboard: each node with what stands there, each segment with what lies on it, then dimensions. */
 export const boardStops = memoByIdentity((harness: Harness): readonly Stop[] => {
   const { project } = harness;
@@ -67,7 +58,10 @@ export const boardStops = memoByIdentity((harness: Harness): readonly Stop[] => 
   for (const d of project.dimensions) {
     const [first, last] = [d.datums[0], d.datums.at(-1)];
     if (first && last)
-      out.push({ key: d.id, text: `dimension ${datumText(project, first)} to ${datumText(project, last)}` });
+      out.push({
+        key: d.id,
+        text: `dimension ${nameOfDatum(project, first)} to ${nameOfDatum(project, last)}`,
+      });
   }
   // A covering over several segments is met once.
   return out.filter((s) => !seen.has(s.key) && seen.add(s.key));

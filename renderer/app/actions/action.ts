@@ -1,6 +1,6 @@
 import type { AppState } from '../store';
 
-export type ActionGroup = 'File' | 'Edit' | 'Draw' | 'Arrange' | 'Go to' | 'View' | 'Help';
+export type ActionGroup = 'File' | 'Edit' | 'Draw' | 'Arrange' | 'Formboard' | 'Go to' | 'View' | 'Help';
 
 /** Something the user can do from menu, palette or keyboard; the table of them is index.ts. */
 export interface Action {

@@ -1,5 +1,6 @@
 import type { Action } from './action';
 import { ARRANGE_ACTIONS } from './arrange-actions';
+import { BOARD_ACTIONS } from './board-actions';
 import { DRAW_ACTIONS } from './draw-actions';
 import { EDIT_ACTIONS } from './edit-actions';
 import { FILE_ACTIONS } from './file-actions';
@@ -11,5 +12,6 @@ export const ACTIONS: readonly Action[] = [
   ...EDIT_ACTIONS,
   ...DRAW_ACTIONS,
   ...ARRANGE_ACTIONS,
+  ...BOARD_ACTIONS,
   ...VIEW_ACTIONS,
 ];

@@ -16,7 +16,7 @@ type Here = Pick<AppState, 'history' | 'harness' | 'view'>;
 export interface BoardCommand {
   readonly id: string;
   readonly label: string;
-  /** A letter. */
+  /** A letter, with "Shift+" before it where that is held. */
   readonly key?: string;
   /** The command that it means for the selection; null where it means none. */
   readonly call: (state: Here) => Call | null;
@@ -191,13 +191,13 @@ export const BOARD_COMMANDS: readonly BoardCommand[] = [
   {
     id: 'turn',
     label: `Turn branch or connector by ${ANGLE_STEP_DEG}° clockwise`,
-    key: 'R',
+    key: 'O',
     call: (state) => turnCall(state, ANGLE_STEP_DEG),
   },
   {
     id: 'turn-back',
     label: `Turn branch or connector by ${ANGLE_STEP_DEG}° counter-clockwise`,
-    key: 'E',
+    key: 'Shift+O',
     call: (state) => turnCall(state, -ANGLE_STEP_DEG),
   },
   {

@@ -44,12 +44,13 @@ export function boardKey(e: KeyboardEvent, store: AppStore, interaction: Interac
     return true;
   }
   if (e.altKey) return false;
-  const tool = toolOfKey(e.key, FORMBOARD_TOOLS);
+  const tool = e.shiftKey ? undefined : toolOfKey(e.key, FORMBOARD_TOOLS);
   if (tool) {
     app.setView({ tool, placing: null });
     return true;
   }
-  const command = BOARD_COMMANDS.find((c) => c.key === e.key.toUpperCase());
+  const pressed = `${e.shiftKey ? 'Shift+' : ''}${e.key.toUpperCase()}`;
+  const command = BOARD_COMMANDS.find((c) => c.key === pressed);
   if (!command) return false;
   const call = command.call(app);
   if (call) app.dispatch(call);

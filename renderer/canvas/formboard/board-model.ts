@@ -1,17 +1,16 @@
-import type { PartKind } from '@latchwork/core/model/parts/part';
 import type { BoardFacts, Target } from '@latchwork/core/tools/tool';
 import { distance, type Point } from '@latchwork/core/base/point';
 import type { AppStore } from '../../app/store';
 import { createInteraction, type Interaction, type SheetAccess } from '../interaction';
 import type { Badge } from '../scene/badges';
 import { FORMBOARD_TOOLS } from '../sheet-tool-ids';
+import { BOARD_KINDS } from './board-kinds';
 import { boardHit, boardKeysInBox, placeNear } from './board-hit';
 import { handlePoint } from './draw/branch-handle';
 import { followersOf } from './scene/board-edits';
 import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 import { buildBoardScene } from '@latchwork/core/derive/formboard/scene/build-board-scene';
 
-const ON_BOARD: ReadonlySet<PartKind> = new Set(['covering', 'tie', 'label', 'clamp', 'grommet']);
 const BADGE_REACH_PX = 9;
 const HANDLE_REACH_PX = 10;
 
@@ -59,7 +58,7 @@ export function createBoardModel(store: AppStore, camera: Pick<SheetAccess, 'cam
     keysInBox: (box) => boardKeysInBox(scene, box),
     liftedBy: (gesture) => followersOf(gesture, scene),
     unsuited: (p) =>
-      ON_BOARD.has(p.kind)
+      BOARD_KINDS.has(p.kind)
         ? null
         : 'Only what is put on a run has its place here. Connectors are placed on the diagram.',
   });

@@ -2,7 +2,7 @@ import { useMemo, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import type { Point } from '@latchwork/core/base/point';
 import { compareNatural } from '@latchwork/core/base/stable-order';
-import { nameOfEnd, nodeOfEnd } from '@latchwork/core/derive/formboard/wire-path';
+import { routeProblem } from '@latchwork/core/derive/formboard/route-words';
 import type { Harness, ResolvedWire } from '@latchwork/core/derive/harness';
 import type { AppStore } from '../../app/store';
 import { useUnplaced, UnplacedChips } from './unplaced';
@@ -51,16 +51,5 @@ export function looseWires(
   return harness.wires
     .filter((w) => !w.route.found)
     .sort((a, b) => compareNatural(a.wire.designator, b.wire.designator))
-    .map((wire) => ({ wire, why: reasonOf(harness, wire) }));
-}
-
-function reasonOf({ project }: Harness, { wire, route }: ResolvedWire): string {
-  if (route.found) return '';
-  if (route.reason === 'path-broken') return 'its pinned path does not lead from end to end';
-  const loose = wire.ends
-    .filter((e) => nodeOfEnd(project, e) === undefined)
-    .map((e) => nameOfEnd(project, e));
-  if (loose.length)
-    return `${[...new Set(loose)].join(' and ')} ${loose.length > 1 ? 'have' : 'has'} no node`;
-  return `no segments join ${wire.ends.map((e) => nameOfEnd(project, e)).join(' and ')}`;
+    .map((wire) => ({ wire, why: routeProblem(harness, wire) ?? '' }));
 }

@@ -18,7 +18,7 @@ import { FindingStanding } from './finding-standing';
 import { FixPreview } from './fix-preview';
 import { WrongPlugPicture } from './wrong-plug-picture';
 
-const FORMBOARD = new Set(['node', 'segment', 'covering']);
+const FORMBOARD = new Set(['node', 'segment', 'covering', 'tie', 'fixing', 'dimension']);
 
 /** The working of one finding: what, why, the values it was decided on, and what can be done. */
 export function FindingDetail({ finding }: { finding: Finding }) {

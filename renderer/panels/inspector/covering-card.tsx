@@ -2,8 +2,6 @@ import { byId } from '@latchwork/core/base/by-id';
 import type { Covering } from '@latchwork/core/model/topology';
 import { partOfKind } from '@latchwork/core/model/parts/part';
 import { useApp } from '../../app/store';
-import { ChoiceField } from '../../ui/choice-field';
-import { LengthField } from '../../ui/length-field';
 import { NumberField } from '../../ui/number-field';
 import { askPart } from '../part-picker';
 import { useAllParts } from '../shelf/use-all-parts';
@@ -13,6 +11,7 @@ import { DesignatorField, attempt } from './fields';
 import { PartButton } from './part-button';
 import { PartFacts } from './part-facts';
 import { CardHead, Section } from './section';
+import { StationFields } from './station-fields';
 
 /** A tube, sleeve or tape from one station to another. */
 export function CoveringCard({ covering: c }: { covering: Covering }) {
@@ -38,8 +37,18 @@ export function CoveringCard({ covering: c }: { covering: Covering }) {
           value={c.designator ?? ''}
           call={(designator) => ({ id: 'covering.edit', args: { id: c.id, change: { designator } } })}
         />
-        <Station label="From" covering={c} end="from" />
-        <Station label="To" covering={c} end="to" />
+        <StationFields
+          label="From"
+          name="from"
+          station={c.from}
+          commit={(from) => attempt({ id: 'covering.edit', args: { id: c.id, change: { from } } })}
+        />
+        <StationFields
+          label="To"
+          name="to"
+          station={c.to}
+          commit={(to) => attempt({ id: 'covering.edit', args: { id: c.id, change: { to } } })}
+        />
         <NumberField
           label="Layer"
           name="layer"
@@ -61,32 +70,6 @@ export function CoveringCard({ covering: c }: { covering: Covering }) {
         />
       ) : null}
       {part ? <PartFacts part={part} /> : null}
-    </>
-  );
-}
-
-function Station({ label, covering, end }: { label: string; covering: Covering; end: 'from' | 'to' }) {
-  const segments = useApp((s) => s.history.project.segments);
-  const station = covering[end];
-  const set = (change: Partial<Covering['from']>): string | null =>
-    attempt({ id: 'covering.edit', args: { id: covering.id, change: { [end]: { ...station, ...change } } } });
-  return (
-    <>
-      <ChoiceField
-        label={`${label} segment`}
-        mono
-        value={station.segment}
-        choices={segments.map((s) => ({ value: s.id, text: s.designator }))}
-        choose={(segment) => void set({ segment })}
-      />
-      <LengthField
-        label="at"
-        name={`${end}.atMm`}
-        valueMm={station.atMm}
-        allow="not-negative"
-        hint="from the first node of the segment"
-        commit={(atMm) => (atMm === null ? 'A station needs a place.' : set({ atMm }))}
-      />
     </>
   );
 }

@@ -10,16 +10,20 @@ import { CableCard } from './cable-card';
 import { CavityCard } from './cavity-card';
 import { ConnectorCard } from './connector-card';
 import { CoveringCard } from './covering-card';
+import { DimensionCard } from './dimension-card';
 import { EquipmentCard } from './equipment-card';
+import { FixingCard } from './fixing-card';
 import { FuseCard } from './fuse-card';
 import { GroupCard } from './group-card';
 import './inspector.css';
+import { LabelCard } from './label-card';
 import { MateCard } from './mate-card';
 import { NodeCard } from './node-card';
 import { CardHead, CardKey } from './section';
 import { SegmentCard } from './segment-card';
 import { SeveralCard } from './several-card';
 import { SpliceCard } from './splice-card';
+import { TieCard } from './tie-card';
 import { WireCard } from './wire-card';
 
 /** All there is to say and change about what is selected; about the project while nothing is. */
@@ -86,6 +90,22 @@ function Card({ of: ref }: { of: ObjectRef }) {
     case 'covering': {
       const covering = byId(project.coverings).get(ref.id);
       return covering ? <CoveringCard covering={covering} /> : null;
+    }
+    case 'tie': {
+      const tie = byId(project.ties).get(ref.id);
+      return tie ? <TieCard tie={tie} /> : null;
+    }
+    case 'fixing': {
+      const fixing = byId(project.fixings).get(ref.id);
+      return fixing ? <FixingCard fixing={fixing} /> : null;
+    }
+    case 'label': {
+      const label = byId(project.labels).get(ref.id);
+      return label ? <LabelCard label={label} /> : null;
+    }
+    case 'dimension': {
+      const dimension = byId(project.dimensions).get(ref.id);
+      return dimension ? <DimensionCard dimension={dimension} /> : null;
     }
     case 'group': {
       const group = byId(project.groups).get(ref.id);

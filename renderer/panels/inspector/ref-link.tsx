@@ -7,8 +7,19 @@ import { Button } from '../../ui/button';
 export function RefLink({ to }: { to: ObjectRef }) {
   const text = useApp((s) => refText(s.history.project, to));
   const select = useApp((s) => s.select);
+  const setView = useApp((s) => s.setView);
   return (
-    <Button look="link" className="mono" onClick={() => select([keyOfRef(to)])}>
+    <Button
+      look="link"
+      className="mono"
+      onClick={() => {
+        setView({ hover: null });
+        select([keyOfRef(to)]);
+      }}
+      // The sheet lights it.
+      onPointerEnter={() => setView({ hover: to })}
+      onPointerLeave={() => setView({ hover: null })}
+    >
       {text}
     </Button>
   );

@@ -1,15 +1,15 @@
-import { byId } from '@latchwork/core/base/by-id';
-import { segmentLengthMm } from '@latchwork/core/derive/route';
+import { lengthText } from '@latchwork/core/model/length-text';
 import type { Segment } from '@latchwork/core/model/topology';
+import { thingsOnSegment } from '@latchwork/core/tools/formboard/board-walk';
 import { useApp } from '../../app/store';
+import { Button } from '../../ui/button';
 import { LengthField } from '../../ui/length-field';
 import { TextField } from '../../ui/text-field';
-import { Length } from '../../ui/quantity';
-import { WorkedNumber, inMm } from '../../ui/worked-number';
 import { BundleSection } from './bundle-section';
 import { DesignatorField, attempt } from './fields';
 import { RefLink } from './ref-link';
 import { CardHead, Section } from './section';
+import { SegmentLength } from './segment-length';
 
 type Change = Extract<Parameters<typeof attempt>[0], { id: 'segment.edit' }>['args']['change'];
 
@@ -18,13 +18,11 @@ export function SegmentCard({ segment }: { segment: Segment }) {
   const project = useApp((s) => s.history.project);
   const use = useApp((s) => s.harness.segments.find((u) => u.segment.id === segment.id));
   const wires = use?.wires ?? [];
-  const coverings = project.coverings.filter(
-    (c) => c.from.segment === segment.id || c.to.segment === segment.id,
-  );
+  const things = thingsOnSegment(project, segment.id);
+  const unit = useApp((s) => s.view.lengthUnit);
+  const select = useApp((s) => s.select);
   const edit = (change: Change): string | null =>
     attempt({ id: 'segment.edit', args: { id: segment.id, change } });
-  const { lengthMm: _typed, ...drawn } = segment;
-  const drawnMm = segmentLengthMm(drawn, byId(project.nodes));
   return (
     <>
       <CardHead name={segment.designator} kind="segment" />
@@ -40,51 +38,7 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           value={segment.designator}
           call={(designator) => ({ id: 'segment.edit', args: { id: segment.id, change: { designator } } })}
         />
-        <div className="field">
-          <span className="field-label">Length</span>
-          <span className="field-value">
-            <WorkedNumber
-              working={{
-                title: `Length of ${segment.designator}`,
-                lines: [
-                  {
-                    label: 'Drawn',
-                    value: inMm(drawnMm),
-                    source: `formboard, nodes${segment.via?.length ? ' and bends' : ''}`,
-                  },
-                  ...(segment.lengthMm === undefined
-                    ? []
-                    : [{ label: 'Typed', value: inMm(segment.lengthMm), source: 'typed at the segment' }]),
-                ],
-                result: inMm(segment.lengthMm ?? drawnMm),
-                method: 'A typed length wins over the drawn one.',
-              }}
-            >
-              <Length mm={segment.lengthMm ?? drawnMm} />
-            </WorkedNumber>
-          </span>
-        </div>
-        <LengthField
-          label="Typed length"
-          name="lengthMm"
-          valueMm={segment.lengthMm}
-          placeholder="as drawn"
-          commit={(lengthMm) => edit({ lengthMm })}
-        />
-        <LengthField
-          label="Tolerance +"
-          name="plusMm"
-          valueMm={segment.plusMm}
-          allow="not-negative"
-          commit={(plusMm) => edit({ plusMm })}
-        />
-        <LengthField
-          label="Tolerance −"
-          name="minusMm"
-          valueMm={segment.minusMm}
-          allow="not-negative"
-          commit={(minusMm) => edit({ minusMm })}
-        />
+        <SegmentLength segment={segment} edit={edit} />
         <LengthField
           label="Tightest bend"
           name="bendRadiusMm"
@@ -117,15 +71,22 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           ))}
         </div>
       </Section>
-      <Section title="Coverings">
-        {coverings.length === 0 ? (
-          <p className="second">None. Drop a sleeve or a tube on the segment.</p>
+      <Section title="What lies on it">
+        {things.length === 0 ? (
+          <p className="second">
+            Nothing. Drop a sleeve, a tie, a clamp or a label from the shelf on the segment.
+          </p>
         ) : null}
-        <div className="card-actions">
-          {coverings.map((c) => (
-            <RefLink key={c.id} to={{ type: 'covering', id: c.id }} />
-          ))}
-        </div>
+        {things.map((t) => (
+          <div className="field" key={t.key}>
+            <span className="field-label">{lengthText(t.atMm, unit)}</span>
+            <span className="field-value">
+              <Button look="link" onClick={() => select([t.key])}>
+                {t.text}
+              </Button>
+            </span>
+          </div>
+        ))}
       </Section>
     </>
   );

@@ -14,6 +14,7 @@ import { fitOf } from './choose-contact';
 import { ColourField } from './colour-field';
 import { ComputedSection } from './computed-section';
 import { DesignatorField, SignalField, attempt, orNull } from './fields';
+import { LengthMakeUp } from './length-make-up';
 import { lengthWorking } from './length-working';
 import { PartButton } from './part-button';
 import { PartFacts } from './part-facts';
@@ -71,6 +72,7 @@ export function WireCard({ wire }: { wire: ResolvedWire }) {
             <span className="second">{length.kind === 'unknown' ? '' : length.kind}</span>
           </span>
         </div>
+        <LengthMakeUp wire={wire} />
         <RouteField wire={wire} />
         <LengthField
           label="Typed length"

@@ -1,6 +1,6 @@
 import { SlidersHorizontal } from 'lucide-react';
 import { useMemo, useState } from 'react';
-import { PART_KIND_NAMES, isMatingHalf, type Part } from '@latchwork/core/model/parts/part';
+import { PART_KIND_NAMES, isMatingHalf, type Part, type PartKind } from '@latchwork/core/model/parts/part';
 import { useApp } from '../../app/store';
 import { Button } from '../../ui/button';
 import { setDraggedPart } from '../../ui/part-drag';
@@ -23,9 +23,10 @@ const FILTER_NAMES: Readonly<Record<FilterName, string>> = {
 /** What a click on the sheet can place by itself; other parts are dropped on the object they belong to. */
 const placeable = (part: Part): boolean => isMatingHalf(part) || part.kind === 'splice';
 
-/** The parts that can be placed: search, narrow down, drag out. */
-export function Shelf() {
-  const parts = useAllParts();
+/** The parts that can be placed: search, narrow down, drag out. With `kinds` only those that have a place on the sheet. */
+export function Shelf({ kinds }: { kinds?: ReadonlySet<PartKind> }) {
+  const all = useAllParts();
+  const parts = useMemo(() => (kinds ? all.filter((p) => kinds.has(p.kind)) : all), [all, kinds]);
   const placing = useApp((s) => s.view.placing);
   const setView = useApp((s) => s.setView);
   const [filter, setFilter] = useState<PartFilter>(NO_FILTER);

@@ -14,6 +14,8 @@ export interface DataGridProps {
   readonly allColumns?: boolean;
   readonly isSelected?: (row: GridRow) => boolean;
   readonly select?: (row: GridRow, add: boolean) => void;
+  /** The row under the pointer; null when it leaves. */
+  readonly point?: (row: GridRow | null) => void;
   /** Draws a cell in place of its plain text. */
   readonly renderCell?: (column: Column, row: GridRow) => ReactNode | undefined;
 }
@@ -28,6 +30,7 @@ export function DataGrid({
   allColumns = false,
   isSelected,
   select,
+  point,
   renderCell,
 }: DataGridProps) {
   const id = useId();
@@ -112,6 +115,8 @@ export function DataGrid({
               aria-rowindex={v.index + 2}
               aria-selected={isSelected?.(row) ?? false}
               style={{ transform: `translateY(${v.start}px)`, width: total }}
+              onPointerEnter={point && (() => point(row))}
+              onPointerLeave={point && (() => point(null))}
               onClick={(e) => select?.(row, e.ctrlKey || e.metaKey || e.shiftKey)}
             >
               {columns.map((c, i) => (

@@ -1,0 +1,99 @@
+import { byId } from '@latchwork/core/base/by-id';
+import { partOfKind } from '@latchwork/core/model/parts/part';
+import type { Label } from '@latchwork/core/model/topology';
+import { useApp } from '../../app/store';
+import { LengthField } from '../../ui/length-field';
+import { TextField } from '../../ui/text-field';
+import { askPart } from '../part-picker';
+import { useAllParts } from '../shelf/use-all-parts';
+import { AroundField } from './around-field';
+import { attempt } from './fields';
+import { PartButton } from './part-button';
+import { PartFacts } from './part-facts';
+import { RefLink } from './ref-link';
+import { CardHead, Section } from './section';
+import { StationFields } from './station-fields';
+
+/** A printed mark and what carries it. */
+export function LabelCard({ label }: { label: Label }) {
+  const project = useApp((s) => s.history.project);
+  const parts = useAllParts();
+  const part = byId(project.parts).get(label.part ?? '');
+  const { on } = label;
+  const choose = async (): Promise<void> => {
+    const answer = await askPart({
+      title: 'Label',
+      parts: parts.flatMap((p) => partOfKind(p, 'label') ?? []),
+      current: label.part,
+      none: label.part ? 'No part' : undefined,
+    });
+    if (answer) attempt({ id: 'label.edit', args: { id: label.id, change: { part: answer.part } } });
+  };
+  return (
+    <>
+      <CardHead name={label.text} kind="label" />
+      <Section title="Label">
+        <TextField
+          label="Text"
+          name="text"
+          value={label.text}
+          commit={(text) =>
+            text === ''
+              ? 'A label says something.'
+              : attempt({ id: 'label.edit', args: { id: label.id, change: { text } } })
+          }
+        />
+        <PartButton label="Part" name="part" part={part} choose={() => void choose()} />
+        {on.at === 'station' ? (
+          <>
+            <StationFields
+              name="station"
+              station={on.station}
+              commit={(station) =>
+                attempt({
+                  id: 'label.edit',
+                  args: { id: label.id, change: { on: { at: 'station', station } } },
+                })
+              }
+            />
+            <AroundField
+              station={on.station}
+              minMm={undefined}
+              maxMm={partOfKind(part, 'label')?.bundleMaxMm}
+            />
+          </>
+        ) : (
+          <>
+            <div className="field">
+              <span className="field-label">On</span>
+              <span className="field-value">
+                {on.at === 'connector' ? (
+                  <RefLink to={{ type: 'connector', id: on.connector }} />
+                ) : (
+                  <>
+                    end {on.end + 1} of <RefLink to={{ type: 'wire', id: on.wire }} />
+                  </>
+                )}
+              </span>
+            </div>
+            <LengthField
+              label="Distance"
+              name="datumDistanceMm"
+              valueMm={label.datumDistanceMm}
+              allow="not-negative"
+              hint={
+                on.at === 'connector'
+                  ? 'from the rear face of the connector'
+                  : 'from the wire stop of the end'
+              }
+              commit={(datumDistanceMm) =>
+                attempt({ id: 'label.edit', args: { id: label.id, change: { datumDistanceMm } } })
+              }
+            />
+          </>
+        )}
+      </Section>
+      {part ? <PartFacts part={part} /> : null}
+    </>
+  );
+}
