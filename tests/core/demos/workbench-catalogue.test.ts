@@ -50,7 +50,7 @@ describe('the workbench catalogue', () => {
   it('has parts of every kind', () => {
     const kinds = new Set(parts.map((p) => p.kind));
     expect([...kinds].sort()).toEqual([
-      'cable', 'cavity-plug', 'contact', 'covering', 'fuse', 'grommet', 'header', 'housing', 'label', 'secondary-lock',
+      'cable', 'cavity-plug', 'clamp', 'contact', 'covering', 'fuse', 'grommet', 'header', 'housing', 'label', 'secondary-lock',
       'splice', 'strain-relief', 'terminal', 'tie', 'tool', 'wire', 'wire-seal',
     ]); // prettier-ignore
   });

@@ -11,7 +11,7 @@ const small = (partNumber: string, description: string, massG: number, price: nu
     terms: { price, minimum: 50, multiple: 50, second: true },
   });
 
-/** Ties, labels, grommets, strain reliefs and fuses. */
+/** Ties, labels, grommets, clamps, strain reliefs and fuses. */
 export function sundryParts(): Part[] {
   const ties = [100, 150, 200].map((length): Part => ({
     kind: 'tie',
@@ -38,6 +38,18 @@ export function sundryParts(): Part[] {
       ...small(`OG-${bore}`, `Grommet, bore ${bore} mm, for sheets to 2 mm`, 0.9, 0.14),
       boreMinMm: bore * 0.5,
       boreMaxMm: bore,
+    })),
+    ...[6, 9, 13, 19].map((bundle): Part => ({
+      kind: 'clamp',
+      ...small(
+        `OD-${bundle}`,
+        `P-clamp, lined, for bundles to ${bundle} mm, M4`,
+        bundle / 3,
+        0.18 + bundle / 100,
+      ),
+      bundleMinMm: Math.round(bundle * 0.7 * 10) / 10,
+      bundleMaxMm: bundle,
+      holeMm: 4.3,
     })),
     ...[4, 8].map((bundle): Part => ({
       kind: 'strain-relief',

@@ -46,10 +46,25 @@ const SEGMENTS: readonly (readonly [designator: string, from: string, to: string
   ['S28', 'N5', 'N28'],
 ];
 
+/** Branches that are laid in a bow, so that they leave the trunk without a kink. */
+const BOWS: readonly (readonly [segment: string, via: readonly (readonly [x: number, y: number])[]])[] = [
+  ['S12', [[118, 184], [88, 158]]],
+  ['S14', [[118, 216], [88, 242]]],
+]; // prettier-ignore
+
 /** A trunk with branches to both sides, at true scale, so that lengths come from routes. */
 export function addFormboard(demo: DemoBuilder): void {
   for (const [designator, x, y, connectors] of NODES) demo.node(designator, [x, y], connectors);
   for (const [designator, from, to] of SEGMENTS) demo.segment(designator, from, to);
+  for (const [segment, via] of BOWS)
+    // prettier-ignore
+    demo.do({
+      id: 'segment.edit',
+      args: {
+        id: demo.id('segments', segment),
+        change: { shape: 'curve', via: via.map(([x, y]) => ({ x, y })) },
+      },
+    });
   // The splices lie apart from each other in the trunk, so that it grows thick in one place only once.
   for (const [splice, node] of [
     ['XS1', 'N3'],
@@ -110,6 +125,44 @@ export function protectAndMark(demo: DemoBuilder): void {
     // prettier-ignore
     demo.tie(segment, atMm);
   stateBends(demo);
+  hold(demo);
+  measure(demo);
+}
+
+/** Clamps on the trunk where it is fastened in the box, grommets where branches leave it, and a mark of the whole. */
+function hold(demo: DemoBuilder): void {
+  for (const [kind, part, segment, atMm] of [
+    ['clamp', 'OD-13', 'S2', 75],
+    ['clamp', 'OD-13', 'S4', 85],
+    ['grommet', 'OG-6', 'S13', 105],
+    ['grommet', 'OG-6', 'S24', 105],
+  ] as const)
+    // prettier-ignore
+    demo.do({
+      id: 'fixing.add',
+      args: { part: demo.part(kind, part), station: { segment: demo.id('segments', segment), atMm } },
+    });
+  demo.do({
+    id: 'label.add',
+    args: {
+      text: 'WEATHER STATION',
+      on: { at: 'station', station: { segment: demo.id('segments', 'S3'), atMm: 50 } },
+      part: demo.part('label', 'OQ-F50'),
+    },
+  });
+}
+
+/** What the shop measures: the breakouts along the trunk, and two branches to the rear of their connectors. */
+function measure(demo: DemoBuilder): void {
+  const node = (name: string) => ({ at: 'node' as const, node: demo.id('nodes', name) });
+  const rear = (name: string) => ({ at: 'connector' as const, connector: demo.id('connectors', name) });
+  for (const [form, datums, offsetMm] of [
+    ['chain', ['N1', 'N2', 'N3', 'N4', 'N5', 'N6'].map(node), -180],
+    ['baseline', [node('N4'), node('N5'), rear('X28')], 190],
+    ['chain', [node('N3'), rear('X16')], -30],
+  ] as const)
+    // prettier-ignore
+    demo.do({ id: 'dimension.add', args: { form, datums: [...datums], offsetMm, plusMm: 10, minusMm: 5 } });
 }
 
 /** How tight branches are bent in the box, and how long the pairs lie open at their ends. */
