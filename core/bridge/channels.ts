@@ -1,6 +1,8 @@
 /** Names alone, without schemas, so that the preload script stays tiny. The schemas are in contract.ts. */
 export const channels = [
   'app:info',
+  'app:report',
+  'app:diagnostics',
   'project:initial',
   'project:list-demos',
   'project:new-from-demo',

@@ -42,6 +42,13 @@ export const contract = {
       dialogs: z.enum(['native', 'listed']),
     }),
   },
+  /** An error of the window, for the log: its kind and its places in the program, nothing else. */
+  'app:report': {
+    request: z.strictObject({ name: z.string().max(100), stack: z.string().max(20_000) }),
+    response: Done,
+  },
+  /** Facts about program and machine, and the log of this run: no project content. For the user to copy. */
+  'app:diagnostics': { request: Nothing, response: z.strictObject({ text: z.string() }) },
   /** What to show at the start: the file the program was opened with, or nothing. */
   'project:initial': { request: Nothing, response: InitialAnswer },
   'project:list-demos': {

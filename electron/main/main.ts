@@ -61,6 +61,9 @@ function start(codeFolder: string): void {
   app.on('activate', () => {
     if (windows.size === 0) open(null);
   });
+  app.on('render-process-gone', (_event, _contents, { reason }) =>
+    services.log.write('window-gone', { reason }),
+  );
   app.on('window-all-closed', () => {
     if (process.platform !== 'darwin') app.quit();
   });

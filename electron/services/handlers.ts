@@ -3,10 +3,13 @@ import { type Handlers } from '@latchwork/core/bridge/contract';
 import { backupHandlers } from './backup-handlers';
 import { Backups } from './backups';
 import { catalogueHandlers } from './catalogue-handlers';
+import { diagnosticsText } from './diagnostics';
 import { exportHandlers } from './export-handlers';
 import { FileLocks, isProcessAlive } from './file-lock';
 import { holdHandlers } from './hold-handlers';
 import { FindingHistory, findingHistoryHandlers } from './finding-history';
+import { FileLog, framesOf, type Log } from './log';
+import { loggedHandlers } from './logged-handlers';
 import { PathTokens } from './path-tokens';
 import { type Places } from './places';
 import { projectHandlers } from './project-handlers';
@@ -23,6 +26,7 @@ export interface Services {
   readonly backups: Backups;
   readonly findingHistory: FindingHistory;
   readonly locks: FileLocks;
+  readonly log: Log;
 }
 
 export function openServices(places: Places, now: () => Date = () => new Date()): Services {
@@ -32,6 +36,7 @@ export function openServices(places: Places, now: () => Date = () => new Date())
     recent: new RecentProjects(places.dataFolder, now),
     settings: new SettingsFile(places.dataFolder),
     backups: new Backups(places.dataFolder, now),
+    log: new FileLog(places.dataFolder, now),
     findingHistory: new FindingHistory(places.dataFolder),
     locks: new FileLocks({
       user: userInfo().username,
@@ -45,8 +50,9 @@ export function openServices(places: Places, now: () => Date = () => new Date())
 
 /** All answers of a host to a window. */
 export function createHandlers(services: Services, shell: Shell): Handlers {
-  const { places, settings, backups, findingHistory, tokens, locks } = services;
-  return {
+  const { places, settings, backups, findingHistory, tokens, locks, log } = services;
+  log.write('window', { version: shell.version, host: shell.host, platform: process.platform });
+  const handlers: Handlers = {
     'app:info': async () => ({
       version: shell.version,
       host: shell.host,
@@ -65,5 +71,11 @@ export function createHandlers(services: Services, shell: Shell): Handlers {
       isWebAddress(url)
         ? shell.openExternal(url)
         : { status: 'refused', reason: 'Only web addresses are opened.' },
+    'app:report': async ({ name, stack }) => {
+      log.write('window-error', { name, at: framesOf(stack).join(',') || 'unknown' });
+      return { status: 'done' };
+    },
+    'app:diagnostics': async () => ({ text: diagnosticsText(shell, log) }),
   };
+  return loggedHandlers(handlers, log);
 }

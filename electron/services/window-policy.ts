@@ -21,6 +21,5 @@ export const windowHeaders: Readonly<Record<string, string>> = {
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
-  'Permissions-Policy':
-    'camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=(), payment=()',
+  'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), usb=(), serial=(), payment=()',
 };

@@ -2,6 +2,7 @@ import { Component, type ReactNode } from 'react';
 import { serialiseProject } from '@latchwork/core/model/serialise';
 import { Button } from '../ui/button';
 import { EmptyPlace } from '../ui/empty-place';
+import { copyDiagnostics, reportError } from './diagnostics';
 import { save } from './files/save';
 import { appStore } from './store';
 
@@ -16,6 +17,10 @@ export class ErrorBoundary extends Component<Props, { readonly error: Error | nu
 
   static getDerivedStateFromError(error: unknown): { error: Error } {
     return { error: error instanceof Error ? error : new Error(String(error)) };
+  }
+
+  override componentDidCatch(error: Error): void {
+    reportError(error);
   }
 
   override render(): ReactNode {
@@ -36,6 +41,7 @@ export class ErrorBoundary extends Component<Props, { readonly error: Error | nu
             >
               Copy it as text
             </Button>
+            <Button onClick={() => void copyDiagnostics()}>Copy diagnostics</Button>
             <Button onClick={() => this.setState({ error: null })}>Try again</Button>
           </div>
         }

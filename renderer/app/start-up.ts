@@ -2,6 +2,7 @@ import { parseCatalogue, partsToEmbed } from '@latchwork/core/catalogue/parse-ca
 import { openProblemText } from '@latchwork/core/model/problem';
 import type { Part } from '@latchwork/core/model/parts/part';
 import { say } from '../ui/toasts';
+import { reportErrors } from './diagnostics';
 import { keepBackups, offerBackups } from './files/backups';
 import { keepHold } from './files/hold-file';
 import { takeOpened } from './files/opened';
@@ -15,6 +16,7 @@ import { keepTheme } from './theme';
 /** Brings the window to life: settings, catalogues, then unsaved work, the file it was started with, or an empty sheet. */
 export async function startUp(): Promise<void> {
   keepTheme();
+  reportErrors();
   await keepSettings();
   if (!hostStore.getState().client) return;
   const [info, demos] = await Promise.all([

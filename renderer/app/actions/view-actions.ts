@@ -1,4 +1,5 @@
 import { openRuleBook } from '../../panels/rules/rule-book';
+import { copyDiagnostics } from '../diagnostics';
 import { openOverlay } from '../overlays';
 import { PANELS, togglePanel } from '../panel-sizes';
 import { type AppState, appStore } from '../store';
@@ -128,6 +129,12 @@ export const VIEW_ACTIONS: readonly Action[] = [
     run: () => openOverlay('palette'),
   },
   { id: 'help.rules', label: 'Rule book …', group: 'Help', run: () => void openRuleBook() },
+  {
+    id: 'help.diagnostics',
+    label: 'Copy diagnostics',
+    group: 'Help',
+    run: () => void copyDiagnostics(),
+  },
   {
     id: 'help.keys',
     label: 'Keyboard …',
