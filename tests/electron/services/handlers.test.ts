@@ -167,7 +167,7 @@ describe('saving and opening', () => {
     const b = bench();
     const request = { suggestedName: 'x', name, text: '', replace: true };
     expect(await b.handlers['project:save-as'](request)).toMatchObject({ status: 'failed' });
-    expect(readdirSync(b.folder).sort()).toEqual(['demos']);
+    expect(readdirSync(b.folder).filter((name) => name !== 'data')).toEqual(['demos']);
   });
 
   it('does not know a token of somebody else', async () => {
@@ -324,6 +324,22 @@ describe('a document as pages', () => {
   it('has the shape that the contract asks for', () => {
     expect(Paper.parse(paper)).toEqual(paper);
     expect(Paper.safeParse({ ...paper, blocks: [{ kind: 'poem', text: 'x' }] }).success).toBe(false);
+  });
+});
+
+describe('a document as a drawing', () => {
+  const drawing = { widthMm: 50, heightMm: 20, items: [{ kind: 'circle' as const, at: { x: 10, y: 10 }, radiusMm: 5 }] }; // prettier-ignore
+
+  it.each([
+    ['svg', '<?xml'],
+    ['dxf', '999'],
+  ] as const)('is written as %s beside the other exports', async (format, start) => {
+    const b = bench();
+    const wanted = { drawing, title: 'Board', format, suggestedName: `board.${format}`, name: null, replace: false }; // prettier-ignore
+    expect(await b.handlers['drawing:export'](wanted)).toEqual({ status: 'saved', name: `board.${format}` });
+    const text = readFileSync(join(b.folder, 'work', 'exports', `board.${format}`), 'utf8');
+    expect(text.startsWith(start)).toBe(true);
+    expect(await b.handlers['drawing:export'](wanted)).toMatchObject({ status: 'exists' });
   });
 });
 
