@@ -111,7 +111,7 @@ function list(
   const line = (texts: readonly string[], row: number, strong: boolean): DrawingItem[] => {
     let x = left;
     return texts.flatMap((text, i) => {
-      const at = { x, y: top + (row + 1) * ROW_MM - 0.9 };
+      const at = { x, y: top + (row + 1) * ROW_MM - (strong ? 1 : 0.6) };
       x += widths[i] ?? 0;
       return text === '' ? [] : [textItem(text, at, TEXT_MM, { layer: LAYER, ...(strong ? { look: 'strong' as const } : {}) })]; // prettier-ignore
     });

@@ -80,6 +80,20 @@ describe('latchwork export', () => {
     expect(Buffer.compare(x!, z!)).not.toBe(0);
   }, 30_000);
 
+  it('writes the formboard as SVG and DXF at true size, and as PDF on the sheets asked for', async () => {
+    const out = (format: string, name: string, ...more: string[]) =>
+      b.run('export', file, '--document', 'formboard', '--format', format, '--out', b.path(name), ...more);
+    expect((await out('svg', 'board.svg')).code).toBe(0);
+    expect(await b.read('board.svg')).toMatch(/<svg [^>]*width="[\d.]+mm"/);
+    expect((await out('dxf', 'board.dxf')).code).toBe(0);
+    expect(await b.read('board.dxf')).toContain('AC1009');
+    expect((await out('pdf', 'a4.pdf')).code).toBe(0);
+    expect((await out('pdf', 'a2.pdf', '--sheet-size', 'A2')).code).toBe(0);
+    const [small, large] = await Promise.all([b.bytes('a4.pdf'), b.bytes('a2.pdf')]);
+    const count = (pdf: Buffer): number => pdf.toString('latin1').split('/Type /Page\n').length - 1;
+    expect(count(small)).toBeGreaterThan(count(large));
+  }, 60_000);
+
   it('puts the baseline into the head: the SHA-256 of the file as the program writes it', async () => {
     await exported('parts-list', 'json', 'parts.json');
     const { head } = JSON.parse(await b.read('parts.json')) as { head: { label: string; value: string }[] };
@@ -89,6 +103,9 @@ describe('latchwork export', () => {
 
   test.each([
     ['a document that is not made as pages', ['--document', 'parts-list', '--format', 'pdf', '--out', 'x'], 'not made as PDF'],
+    ['a document that is no drawing', ['--document', 'parts-list', '--format', 'svg', '--out', 'x'], 'not made as a drawing'],
+    ['a sheet size for a document that is not cut', ['--document', 'parts-list', '--format', 'csv', '--out', 'x', '--sheet-size', 'A3'], 'has no --sheet-size'],
+    ['an unknown sheet size', ['--document', 'formboard', '--format', 'pdf', '--out', 'x', '--sheet-size', 'B5'], 'B5'],
     ['an unknown document', ['--document', 'poem', '--format', 'csv', '--out', 'x'], 'poem'],
     ['an unknown format', ['--document', 'parts-list', '--format', 'doc', '--out', 'x'], 'doc'],
     ['no place to write', ['--document', 'parts-list', '--format', 'csv'], '--out'],
