@@ -7,10 +7,12 @@ import { findingsReport } from './findings-report';
 import { formboard } from './formboard';
 import { kbl } from './kbl';
 import { lengthTable } from './length-table';
+import { inspectionPlan } from './inspection-plan';
 import { partsList } from './parts-list';
 import { pinouts } from './pinouts';
 import { purchaseList } from './purchase-list';
 import { purchaseVolumes } from './purchase-volumes';
+import { recordSheets } from './record-sheets';
 import { requestForQuotation } from './request-for-quotation';
 import { testTable } from './test-table';
 import { vec } from './vec';
@@ -31,6 +33,8 @@ export const EXPORTERS: readonly Exporter[] = [
   crimpSheets,
   buildSequence,
   testTable,
+  inspectionPlan,
+  recordSheets,
   findingsReport,
   vec,
   kbl,
