@@ -43,26 +43,63 @@ export function carriedRoutes(old: RouterState, now: Now): Carried {
   });
 
   const touched = new Set<Route>();
-  const shortcuts = better.length > MANY ? null : better.map((i) => shortcut(i, now));
-  const isShorter = (from: number, to: number, lengthMm: number): boolean =>
-    !shortcuts || shortcuts.some((way) => way(from, to) <= lengthMm * (1 + 1e-12) + 1e-9);
+  const shortens = shorteningOf(better, now);
+  const nodesStay = old.nodes === now.nodes || old.nodes.every((n) => now.index.has(n.id));
   const keep = (routes: ReadonlyMap<string, FoundRoute>, byLength: boolean): Map<string, FoundRoute> => {
+    const asks = byLength && shortens !== null;
+    if (wrong.size === 0 && edited.size === 0 && nodesStay && !asks) return new Map(routes);
     const out = new Map<string, FoundRoute>();
     for (const [key, route] of routes) {
-      const from = now.index.get(key.slice(0, key.indexOf(' ')));
-      const to = now.index.get(key.slice(key.lastIndexOf(' ') + 1));
-      if (route.segments.some((s) => edited.has(s))) touched.add(route);
-      const holds =
-        from !== undefined &&
-        to !== undefined &&
-        !route.segments.some((s) => wrong.has(s)) &&
-        !(byLength && better.length > 0 && isShorter(from, to, route.lengthMm));
+      let holds = true;
+      let isEdited = false;
+      for (const s of route.segments) {
+        if (wrong.has(s)) {
+          holds = false;
+          break;
+        }
+        isEdited ||= edited.has(s);
+      }
+      if (holds && (asks || !nodesStay)) {
+        const from = now.index.get(key.slice(0, key.indexOf(' ')));
+        const to = now.index.get(key.slice(key.lastIndexOf(' ') + 1));
+        holds = from !== undefined && to !== undefined && !(asks && shortens(from, to, route.lengthMm));
+      }
       if (holds) out.set(key, route);
-      else touched.add(route);
+      if (!holds || isEdited) touched.add(route);
     }
     return out;
   };
   return { shortest: keep(old.shortest, true), pinned: keep(old.pinned, false), touched };
+}
+
+/** Tells whether a new or shorter segment may give two nodes as short a way as they have; null where none can. */
+function shorteningOf(
+  better: readonly number[],
+  now: Now,
+): ((from: number, to: number, lengthMm: number) => boolean) | null {
+  // In a tree there is one way from node to node, whatever its length.
+  if (better.length === 0 || isForest(now)) return null;
+  if (better.length > MANY) return () => true;
+  const ways = better.map((i) => shortcut(i, now));
+  return (from, to, lengthMm) => ways.some((way) => way(from, to) <= lengthMm * (1 + 1e-12) + 1e-9);
+}
+
+/** Whether no segments close a loop. */
+function isForest({ nodes, segments, index }: Now): boolean {
+  const parent = new Int32Array(nodes.length).map((_, i) => i);
+  const root = (node: number): number => {
+    let at = node;
+    while (parent[at] !== at) at = parent[at] = parent[parent[at]!]!;
+    return at;
+  };
+  for (const s of segments) {
+    const [from, to] = [index.get(s.from), index.get(s.to)];
+    if (from === undefined || to === undefined) continue;
+    const [a, b] = [root(from), root(to)];
+    if (a === b) return false;
+    parent[b] = a;
+  }
+  return true;
 }
 
 /** Length of the shortest way between two nodes that passes a segment. */
