@@ -113,7 +113,16 @@ const edit = (s: Segment | null, change: (s: Segment) => EditChange | null): Cal
 };
 type EditChange = Extract<Call, { id: 'segment.edit' }>['args']['change'];
 
+/** Whether something of the diagram has no place on the board yet. */
+const isUnlaid = ({ connectors }: Project): boolean =>
+  connectors.some((c) => c.supply === 'harness' && !c.node);
+
 export const BOARD_COMMANDS: readonly BoardCommand[] = [
+  {
+    id: 'lay-out',
+    label: 'Lay out from the diagram',
+    call: ({ history }) => (isUnlaid(history.project) ? { id: 'formboard.lay-out', args: {} } : null),
+  },
   {
     id: 'split',
     label: 'Split the segment',

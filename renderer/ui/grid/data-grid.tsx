@@ -71,6 +71,9 @@ export function DataGrid({
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [keys.at.row]);
 
+  // What is put away while the pointer is over it has nothing under the pointer any more.
+  useEffect(() => () => point?.(null), [point]);
+
   const cellId = (row: number, column: number): string => `${id}-${row}-${column}`;
   return (
     <div

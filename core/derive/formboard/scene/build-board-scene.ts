@@ -85,7 +85,7 @@ export const connectorUsesAt = memoByIdentity(
 );
 
 /** Room that connectors and their names take around the nodes, mm. */
-const EDGE_MM = 40;
+const EDGE_MM = 22;
 
 /** The box around all that lies on the board; null for an empty one. */
 export function boardBounds(scene: BoardScene): Box | null {

@@ -1,8 +1,8 @@
 import { cavityLayoutOf } from '@latchwork/core/derive/cavity-layout';
-import { clamp, mono, rimmed, shortened, text, type Pen } from '../../draw/pen';
+import { clamp, mono, rimmed, text, type Pen } from '../../draw/pen';
 import { NO_COLOUR, wireStyleOf } from '../../scene/wire-style';
 import type { BoardConnector } from '@latchwork/core/derive/formboard/scene/board-items';
-import { around, upright } from './along';
+import { around } from './along';
 
 /** Cavities, latch and the mark of cavity 1 appear from this zoom on. */
 const NEAR_PX_PER_MM = 3.2;
@@ -171,20 +171,7 @@ export function paintConnectorName(pen: Pen, c: BoardConnector): void {
     ctx.fillText(connector.designator, x, y + 0.5);
   }
   if (s < NEAR_PX_PER_MM || !part) return;
-  around(pen, c.at, upright(c.angle), () => {
-    const turned = upright(c.angle) !== c.angle;
-    ctx.font = text(look, 10);
-    ctx.fillStyle = look.tokens['ink-2'];
-    ctx.textAlign = 'center';
-    ctx.textBaseline = 'middle';
-    const words = shortened(ctx, part.partNumber, along * 0.62);
-    if (words) rimmedOnSheet(pen, words, (turned ? -1 : 1) * along * 0.64);
-  });
-}
-
-function rimmedOnSheet({ ctx, look }: Pen, words: string, x: number): void {
-  ctx.lineWidth = 3;
-  ctx.strokeStyle = look.tokens.sheet;
-  ctx.strokeText(words, x, 0.5);
-  ctx.fillText(words, x, 0.5);
+  ctx.font = text(look, 11);
+  ctx.fillStyle = look.tokens['ink-2'];
+  rimmed(pen, part.partNumber, x, y + size);
 }

@@ -5,8 +5,14 @@ import type { BoardDimension } from '@latchwork/core/derive/formboard/scene/boar
 import { around, upright } from './along';
 import { toleranceWords, type LengthUnit } from './lengths';
 
-/** Extension lines, dimension lines with arrows, and the values measured along the harness. */
-export function paintDimension(pen: Pen, d: BoardDimension, unit: LengthUnit, colour?: string): void {
+/** Lines and values of a dimension, in one colour. */
+export function paintDimension(pen: Pen, d: BoardDimension, unit: LengthUnit, colour: string): void {
+  paintDimensionLines(pen, d, colour);
+  paintDimensionValues(pen, d, unit, colour);
+}
+
+/** Extension lines, and dimension lines with arrows. */
+export function paintDimensionLines(pen: Pen, d: BoardDimension, colour?: string): void {
   const { ctx, look } = pen;
   ctx.strokeStyle = colour ?? look.tokens['ink-2'];
   ctx.lineWidth = 0.8;
@@ -20,14 +26,21 @@ export function paintDimension(pen: Pen, d: BoardDimension, unit: LengthUnit, co
     ctx.lineTo(px(pen, foot.x) + ux * over, py(pen, foot.y) + uy * over);
   }
   ctx.stroke();
-  for (const { at } of d.datums) datumMark(pen, at, colour ?? look.tokens.ink);
+  for (const m of d.measures) measureLine(pen, m.from, m.to, colour ?? look.tokens['ink-2']);
+}
+
+/** The places that it takes hold of, and the values measured along the harness. */
+export function paintDimensionValues(pen: Pen, d: BoardDimension, unit: LengthUnit, colour?: string): void {
+  const ink = colour ?? pen.look.tokens.ink;
+  for (const { at } of d.datums) datumMark(pen, at, ink);
+  if (pen.hasty) return;
   const tolerance = toleranceWords(d.dimension, unit);
   for (const m of d.measures) {
     const words =
       m.valueMm === null
         ? 'no way'
         : `${m.bent ? '⌒' : ''}${lengthText(m.valueMm, unit)}${tolerance ? ` ${tolerance}` : ''}`;
-    measureLine(pen, m.from, m.to, words, colour);
+    measureValue(pen, m.from, m.to, words, ink);
   }
 }
 
@@ -52,14 +65,12 @@ function datumMark(pen: Pen, at: Point, colour: string): void {
 
 const ARROW_PX = 7;
 
-function measureLine(pen: Pen, from: Point, to: Point, words: string, colour?: string): void {
-  const { ctx, look, s } = pen;
+function measureLine(pen: Pen, from: Point, to: Point, colour: string): void {
+  const { ctx, s } = pen;
   const long = Math.hypot(to.x - from.x, to.y - from.y) * s;
-  const angle = Math.atan2(to.y - from.y, to.x - from.x);
-  const ink = colour ?? look.tokens['ink-2'];
-  around(pen, from, angle, () => {
-    ctx.strokeStyle = ink;
-    ctx.fillStyle = ink;
+  around(pen, from, Math.atan2(to.y - from.y, to.x - from.x), () => {
+    ctx.strokeStyle = colour;
+    ctx.fillStyle = colour;
     ctx.lineWidth = 0.9;
     ctx.beginPath();
     ctx.moveTo(0, 0);
@@ -78,14 +89,18 @@ function measureLine(pen: Pen, from: Point, to: Point, words: string, colour?: s
     }
     ctx.fill();
   });
-  if (pen.hasty) return;
-  const size = clamp(3 * s, 9, 12);
-  ctx.font = text(look, size, 600);
-  if (ctx.measureText(words).width > Math.max(long, 30) + 8 && long < 24) return;
-  around(pen, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, upright(angle), () => {
+}
+
+function measureValue(pen: Pen, from: Point, to: Point, words: string, colour: string): void {
+  const { ctx, look, s } = pen;
+  const long = Math.hypot(to.x - from.x, to.y - from.y) * s;
+  ctx.font = text(look, clamp(3 * s, 9, 12), 600);
+  if (long < 24 && ctx.measureText(words).width > 38) return;
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  around(pen, middle, upright(Math.atan2(to.y - from.y, to.x - from.x)), () => {
     ctx.textAlign = 'center';
     ctx.textBaseline = 'alphabetic';
-    ctx.fillStyle = colour ?? look.tokens.ink;
+    ctx.fillStyle = colour;
     rimmed(pen, words, 0, -4);
   });
 }

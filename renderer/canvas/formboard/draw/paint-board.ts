@@ -3,7 +3,7 @@ import type { Pen } from '../../draw/pen';
 import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import { paintConnector, paintConnectorName } from './connectors';
 import { paintCovering, paintCoveringName } from './coverings';
-import { paintDimension } from './dimensions';
+import { paintDimensionLines, paintDimensionValues } from './dimensions';
 import { paintLength, type LengthUnit } from './lengths';
 import { paintNode, paintNodeName } from './nodes';
 import { paintFreeEnd, paintSplice, paintSpliceName, paintThing } from './things';
@@ -42,6 +42,7 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
   const splices = shown(scene.splices, near);
   const dimensions = shown(scene.dimensions, (d) => boxesMeet(d, pen.view));
 
+  for (const d of dimensions) paintDimensionLines(pen, d);
   for (const s of segments) paintTrunk(pen, s);
   for (const c of coverings) paintCovering(pen, c);
   for (const t of things) paintThing(pen, t);
@@ -50,7 +51,7 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
   for (const c of connectors) paintConnector(pen, c);
   if (small) for (const n of nodes) paintNode(pen, n);
   for (const s of splices) paintSplice(pen, s);
-  for (const d of dimensions) paintDimension(pen, d, unit);
+  for (const d of dimensions) paintDimensionValues(pen, d, unit);
   if (pen.hasty) return;
   for (const s of segments) paintLength(pen, s, unit, live);
   const rows = new Map<string, number>();

@@ -96,7 +96,7 @@ function band({ ctx, s, look }: Pen, t: BoardThing, half: number): void {
 
 const FLAG_PX_PER_MM = 1.5;
 
-/** What a label says, in a flag beside it that a hairline joins to its band. */
+/** What a label says, in a flag on the side away from the length, joined to its band by a hairline. */
 function labelText(pen: Pen, t: BoardThing, half: number): void {
   if (pen.s < FLAG_PX_PER_MM) return;
   const { ctx, s, look } = pen;
@@ -109,18 +109,18 @@ function labelText(pen: Pen, t: BoardThing, half: number): void {
     ctx.strokeStyle = look.tokens['ink-2'];
     ctx.lineWidth = 0.8;
     ctx.beginPath();
-    ctx.moveTo(0, -half);
-    ctx.lineTo(0, -up);
+    ctx.moveTo(0, half);
+    ctx.lineTo(0, up);
     ctx.stroke();
     ctx.fillStyle = look.tokens.sheet;
     ctx.beginPath();
-    ctx.rect(-width / 2, -up - size - 4, width, size + 4);
+    ctx.rect(-width / 2, up, width, size + 4);
     ctx.fill();
     ctx.stroke();
     ctx.fillStyle = look.tokens.ink;
     ctx.textAlign = 'center';
     ctx.textBaseline = 'middle';
-    ctx.fillText(words, 0, -up - size / 2 - 1.5);
+    ctx.fillText(words, 0, up + size / 2 + 2.5);
   });
 }
 
