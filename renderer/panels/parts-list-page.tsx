@@ -91,10 +91,10 @@ function Volumes({ modes }: { modes: ReactNode }) {
   );
 }
 
-/** What fits side by side on the screen; files hold every column. */
-const narrowed = (table: Table): Table => ({
-  ...table,
-  columns: table.columns.filter((c) =>
-    /^(item|partNumber|colour|unit|perHarness|description|v\d+-(order|cost))$/.test(c.key),
-  ),
-});
+/** What fits side by side on the screen, descriptions last; files hold every column. */
+function narrowed(table: Table): Table {
+  const shown = table.columns.filter((c) =>
+    /^(item|partNumber|colour|unit|perHarness|v\d+-(order|cost))$/.test(c.key),
+  );
+  return { ...table, columns: [...shown, ...table.columns.filter((c) => c.key === 'description')] };
+}

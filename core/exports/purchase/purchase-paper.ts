@@ -11,17 +11,27 @@ const ELSEWHERE = new Set([
   'Approved by', 'Date of issue',
 ]); // prettier-ignore
 
-const COLUMNS: readonly { readonly title: string; readonly share: number; readonly keys: readonly string[]; readonly align?: 'right' }[] = [
+interface PaperColumn {
+  readonly title: string;
+  readonly share: number;
+  readonly keys: readonly string[];
+  readonly align?: 'right';
+  /** Money: two digits, so that the points stand below each other. */
+  readonly money?: true;
+}
+
+const COLUMNS: readonly PaperColumn[] = [
   { title: 'Item', share: 4, keys: ['item'], align: 'right' },
-  { title: 'Part number', share: 15, keys: ['partNumber', 'colour'] },
-  { title: 'Description', share: 24, keys: ['description', 'form'] },
+  { title: 'Part number', share: 14, keys: ['partNumber', 'colour'] },
+  { title: 'Maker, description', share: 29, keys: ['maker', 'description'] },
+  { title: 'Form', share: 5, keys: ['form'] },
   { title: 'Per harness', share: 9, keys: ['perHarness', 'unit'], align: 'right' },
   { title: 'Order', share: 9, keys: ['orderQuantity', 'unit'], align: 'right' },
   { title: 'Left over', share: 8, keys: ['leftOver'], align: 'right' },
   { title: 'Price of one', share: 9, keys: ['unitPrice'], align: 'right' },
-  { title: 'Cost', share: 11, keys: ['lineCost', 'currency'], align: 'right' },
-  { title: 'Days', share: 6, keys: ['leadTimeDays'], align: 'right' },
-  { title: 'Supplier', share: 18, keys: ['supplier', 'orderCode'] },
+  { title: 'Cost', share: 11, keys: ['lineCost', 'currency'], align: 'right', money: true },
+  { title: 'Days', share: 5, keys: ['leadTimeDays'], align: 'right' },
+  { title: 'Supplier, order code', share: 19, keys: ['supplier', 'orderCode'] },
 ]; // prettier-ignore
 
 /** The purchase list as pages: what it comes to, the lines, and what is to be said of single lines. */
@@ -47,7 +57,7 @@ export function purchasePaper(table: Table, { harness: { project }, date }: Docu
       {
         kind: 'table',
         columns: COLUMNS.map(({ title, share, align }) => ({ title, share, ...(align ? { align } : {}) })),
-        rows: table.rows.map((row) => COLUMNS.map((c) => cellText(c.keys.map((k) => row[k] ?? null)))),
+        rows: table.rows.map((row) => COLUMNS.map((c) => cellText(c, row))),
       },
       ...(remarks.length > 0
         ? [
@@ -59,9 +69,10 @@ export function purchasePaper(table: Table, { harness: { project }, date }: Docu
   };
 }
 
-/** Several cells of a row in one of the page; the first that is not known is said to be so. */
-function cellText(cells: readonly Cell[]): string {
-  const [first = null, ...rest] = cells;
-  if (first === null) return 'not known';
-  return [first, ...rest.filter((c) => c !== null)].join(' ');
+/** Several cells of a row in one of the page; what is not known is said to be so, but for parts that come in no form. */
+function cellText({ keys, money, title }: PaperColumn, row: Readonly<Record<string, Cell>>): string {
+  const [first = null, ...rest] = keys.map((k) => row[k] ?? null);
+  if (first === null) return title === 'Form' ? '' : 'not known';
+  const shown = money && typeof first === 'number' ? first.toFixed(2) : first;
+  return [shown, ...rest.filter((c) => c !== null)].join(' ');
 }

@@ -74,8 +74,9 @@ function requestLine(
   supplier: string | undefined,
 ): XmlElement {
   const { unit } = line.line;
-  const unitWord = unit === 'm' ? 'm' : 'pieces';
-  const volumes = also.map((a) => `${a.quantity} ${unitWord} (for ${harnessesText(a.harnesses)})`);
+  const volumes = also.map(
+    (a) => `${a.quantity} ${unit === 'm' ? 'm' : 'off'} (for ${harnessesText(a.harnesses)})`,
+  );
   return xml('cac:RequestForQuotationLine', {}, [
     xml('cbc:ID', {}, number),
     xml('cac:LineItem', {}, [

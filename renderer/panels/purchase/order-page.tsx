@@ -106,4 +106,8 @@ function narrowed(table: Table): Table {
   };
 }
 
-const shownValue = (table: Table, row: number, key: string): string => String(table.rows[row]?.[key] ?? '');
+/** Costs with two digits, so that the points stand below each other. */
+function shownValue(table: Table, row: number, key: string): string {
+  const value = table.rows[row]?.[key] ?? '';
+  return typeof value === 'number' && /Cost$/.test(key) ? value.toFixed(2) : String(value);
+}
