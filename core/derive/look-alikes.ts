@@ -1,10 +1,12 @@
 import { byId } from '../base/by-id';
+import { memoByIdentity } from '../base/memo-by-identity';
 import { distance } from '../base/point';
 import type { Connector } from '../model/connector';
 import { isMatingHalf, type MatingHalf, type Part } from '../model/parts/part';
 import type { Project } from '../model/project';
 import { branchOf, formboardPieces, type Branch } from './branch-reach';
 import type { Harness } from './harness';
+import { lineageOf } from './lineage';
 import { matingObstacles, type UnknownField } from './mating';
 
 /** How far a free end comes, and how far it would have to. Undefined where the formboard does not tell. */
@@ -51,28 +53,52 @@ interface Carried extends Pick<Project, 'mates' | 'connectors' | 'parts' | 'node
   readonly found: readonly LookAlikes[];
 }
 
-const known = new WeakMap<Project['mates'], Carried>();
+/** The last found of each lineage. */
+const known = new WeakMap<object, Carried>();
 
 /**
  * Every two places whose halves can be exchanged by mistake, as far as records and formboard tell; in the order of the project.
  * `marginMm` is how far beyond its branch a free end is pulled. Only halves of one arrangement are ever compared. Remembered
- * while connectors, mates, parts and formboard stay as they are.
+ * while connectors, mates, parts and formboard stay as they are; two places of which nothing changed stay the same object.
  */
 export function lookAlikesOf({ project }: Pick<Harness, 'project'>, marginMm: number): readonly LookAlikes[] {
   const { mates, connectors, parts, nodes, segments } = project;
-  const before = known.get(mates);
+  const lineage = lineageOf(project);
+  const before = known.get(lineage);
   if (
     before?.marginMm === marginMm &&
+    before.mates === mates &&
     sameForMating(before.connectors, connectors) &&
     before.parts === parts &&
     before.nodes === nodes &&
     before.segments === segments
   )
     return before.found;
-  const found = findAll(project, marginMm);
-  known.set(mates, { mates, connectors, parts, nodes, segments, marginMm, found });
+  const was = new Map(before?.found.map((l) => [keyOf(l), l]));
+  const found = findAll(project, marginMm).map((l) => {
+    const old = was.get(keyOf(l));
+    return old && sameJoins(old.wrong, l.wrong) ? old : l;
+  });
+  known.set(lineage, { mates, connectors, parts, nodes, segments, marginMm, found });
   return found;
 }
+
+/** Two places are confused in one way or, crosswise, in two. */
+const keyOf = ({ right, wrong }: LookAlikes): string =>
+  [...right.map((ids) => ids.join(' ')), wrong[0]?.free, wrong[0]?.into].join('|');
+
+const sameJoins = (a: readonly WrongJoin[], b: readonly WrongJoin[]): boolean =>
+  a.length === b.length &&
+  a.every((x, i) => {
+    const y = b[i];
+    return x.free === y?.free && x.into === y.into && sameReach(x, y) && sameUnknown(x, y);
+  });
+
+const sameReach = ({ reach: a }: WrongJoin, { reach: b }: WrongJoin): boolean =>
+  a === b || (a?.reachMm === b?.reachMm && a?.gapMm === b?.gapMm && a?.from === b?.from && a?.to === b?.to);
+
+const sameUnknown = ({ unknown: a }: WrongJoin, { unknown: b }: WrongJoin): boolean =>
+  a.length === b.length && a.every((u, i) => u.part === b[i]?.part && u.field === b[i]?.field);
 
 /** Where a symbol stands on the diagram, and what is in its cavities, changes nothing here. */
 function sameForMating(before: readonly Connector[], after: readonly Connector[]): boolean {
@@ -191,13 +217,16 @@ function joinOf(second: Placed, first: Placed, reachOf: ReachOf): WrongJoin | un
   if (!halves.some((h) => h.half.isFree) || !halves.some((h) => h.half.isHarness)) return undefined;
   const moves = second.half.isFree && second.half.isHarness;
   const [free, into] = moves || !first.half.isFree ? [second, first] : [first, second];
+  const { obstacles, unknown } = obstaclesBetween(second.half.part)(first.half.part);
+  if (obstacles.length > 0) return undefined;
   const reach = reachOf(free, into);
   if (reach && reach.reachMm < reach.gapMm) return undefined;
-  // Last, since it puts every obstacle into words.
-  const { obstacles, unknown } = matingObstacles(second.half.part, first.half.part);
-  if (obstacles.length > 0) return undefined;
   return { free: free.half.connector.id, into: into.half.connector.id, reach, unknown };
 }
+
+const obstaclesBetween = memoByIdentity((a: MatingHalf) =>
+  memoByIdentity((b: MatingHalf) => matingObstacles(a, b)),
+);
 
 type ReachOf = (free: Placed, into: Placed) => Reach | undefined;
 
@@ -207,11 +236,15 @@ type ReachOf = (free: Placed, into: Placed) => Reach | undefined;
  */
 function createReach(project: Project, marginMm: number): ReachOf {
   const pieceOf = formboardPieces(project.segments);
-  const branches = new Map<string, Branch | undefined>();
-  const branch = (half: Half): Branch | undefined => {
-    const { id, node } = half.connector;
-    if (!branches.has(id)) branches.set(id, branchOf(project, node));
-    return branches.get(id);
+  const branches = new Map<Half, (Branch & { readonly piece: string }) | undefined>();
+  const branch = (half: Half) => {
+    let found = branches.get(half);
+    if (!found && !branches.has(half)) {
+      const own = branchOf(project, half.connector.node);
+      found = own && { ...own, piece: pieceOf(own.end.id) };
+      branches.set(half, found);
+    }
+    return found;
   };
   const swingMm = (half: Half, b: Branch): number => b.lengthMm + (half.connector.serviceLoopMm ?? 0);
   return (free, into) => {
@@ -219,7 +252,7 @@ function createReach(project: Project, marginMm: number): ReachOf {
     const own = branch(free.half);
     const there = into.half.isHarness ? into.half : into.place.halves.find((h) => h.isHarness);
     const other = there && branch(there);
-    if (!own || !other || pieceOf(own.end.id) !== pieceOf(other.end.id)) return undefined;
+    if (own === undefined || own.piece !== other?.piece) return undefined;
     const both = into.half.isHarness && into.half.isFree;
     const target = both ? other.root : other.end;
     return {

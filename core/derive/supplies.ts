@@ -34,28 +34,57 @@ export function suppliesOf(inputs: SupplyInputs, previous?: readonly Supply[]): 
 
 /** The supplies that a net takes part in, each once. */
 export function supplyKeysOf(net: Net, project: Project): readonly string[] {
-  const { groups } = groupsOf(project.signals);
-  if (net.signals.length === 1 && net.signals[0]) return groups.get(net.signals[0].id) ?? [];
-  return [...new Set(net.signals.flatMap((s) => groups.get(s.id) ?? []))];
+  const { keysOf } = returnsIn(project.signals);
+  if (net.signals.length === 1 && net.signals[0]) return keysOf.get(net.signals[0].id) ?? [];
+  return [...new Set(net.signals.flatMap((s) => keysOf.get(s.id) ?? []))];
 }
 
-/** Which supplies a signal belongs to (a return that itself states a return belongs to two), and what feeds each. */
-const groupsOf = memoByIdentity((signals: readonly Signal[]) => {
+/** How signals return, by their ids. */
+interface Returns {
+  /** The supplies of each signal; a return that itself states a return belongs to two. */
+  readonly keysOf: ReadonlyMap<string, readonly string[]>;
+  /** What returns on each. */
+  readonly feedsOf: ReadonlyMap<string, readonly string[]>;
+}
+
+const returns = new WeakMap<readonly Signal[], Returns>();
+
+function returnsIn(signals: readonly Signal[]): Returns {
+  const before = returns.get(signals);
+  if (before) return before;
   const known = byId(signals);
-  const feedsOf = new Map<string, Signal[]>();
-  const groups = new Map<string, string[]>();
+  const feedsOf = new Map<string, string[]>();
+  const keysOf = new Map<string, string[]>();
   for (const s of signals) {
     const to = s.returnsOn !== undefined && known.has(s.returnsOn) ? s.returnsOn : undefined;
     if (to === undefined) continue;
-    groups.set(s.id, [to]);
+    keysOf.set(s.id, [to]);
     const feeds = feedsOf.get(to);
-    if (feeds) feeds.push(s);
-    else feedsOf.set(to, [s]);
+    if (feeds) feeds.push(s.id);
+    else feedsOf.set(to, [s.id]);
   }
   for (const s of signals)
-    if (feedsOf.has(s.id) || !groups.has(s.id)) groups.set(s.id, [...(groups.get(s.id) ?? []), s.id]);
-  return { groups, feedsOf };
-});
+    if (feedsOf.has(s.id) || !keysOf.has(s.id)) keysOf.set(s.id, [...(keysOf.get(s.id) ?? []), s.id]);
+  const made = { keysOf, feedsOf };
+  returns.set(signals, made);
+  return made;
+}
+
+/** Whether the signals return as they did before, whatever else of them changed. */
+export function returnAlike(before: readonly Signal[], after: readonly Signal[]): boolean {
+  if (before === after) return true;
+  if (before.length !== after.length) return false;
+  for (let i = 0; i < after.length; i++) {
+    const [a, b] = [before[i], after[i]];
+    if (a !== b && (a?.id !== b?.id || a?.returnsOn !== b?.returnsOn)) return false;
+  }
+  if (!returns.has(after)) returns.set(after, returnsIn(before));
+  return true;
+}
+
+/** The supplies of a signal. */
+export const supplyKeysOfSignal = (signal: string, project: Project): readonly string[] =>
+  returnsIn(project.signals).keysOf.get(signal) ?? [];
 
 /** One supply, with the nets that take part in it in the order of the harness; `was` itself where nothing changed. */
 export function supplyOf(
@@ -64,10 +93,11 @@ export function supplyOf(
   inputs: SupplyInputs,
   was: Supply | undefined,
 ): Supply {
-  const returning = groupsOf(inputs.project.signals).feedsOf.get(key);
-  const own = byId(inputs.project.signals).get(key);
+  const signals = byId(inputs.project.signals);
+  const returning = returnsIn(inputs.project.signals).feedsOf.get(key);
+  const own = signals.get(key);
   const returnSignal = returning ? own : undefined;
-  const feeds = returning ?? (own ? [own] : []);
+  const feeds = returning ? returning.flatMap((id) => signals.get(id) ?? []) : own ? [own] : [];
   if (was && isSame(was, feeds, returnSignal, nets, inputs)) return was;
   const wires = new Set<ResolvedWire>();
   const uses = new Set<ConnectorUse>();

@@ -2,7 +2,14 @@ import { exchangeSorted, findSorted } from '../base/exchange-sorted';
 import { listDifference } from '../base/list-difference';
 import { compareText } from '../base/stable-order';
 import type { Net, Supply } from './harness';
-import { suppliesOf, supplyKeysOf, supplyOf, type SupplyInputs } from './supplies';
+import {
+  returnAlike,
+  suppliesOf,
+  supplyKeysOf,
+  supplyKeysOfSignal,
+  supplyOf,
+  type SupplyInputs,
+} from './supplies';
 
 /** The supplies of a harness, with what they were made from. */
 interface SupplyTable {
@@ -63,22 +70,25 @@ function leave(index: Index, supply: Supply): void {
   for (const use of supply.uses) index.get(use.resolved.connector.id)?.delete(supply.key);
 }
 
-/** Makes anew only the supplies whose nets, connectors or mates changed. Null where signals, fuses or parts did. */
+/**
+ * Makes anew only the supplies whose signals, nets, connectors or mates changed. Null where it is not told from these: where
+ * signals return otherwise, or fuses, or records of fuses and splices changed.
+ */
 function patch(
   now: SupplyInputs,
   { inputs: before, list }: SupplyTable,
   index: Index,
 ): readonly Supply[] | null {
-  if (
-    now.project.signals !== before.project.signals ||
-    now.project.fuses !== before.project.fuses ||
-    now.project.parts !== before.project.parts
-  )
-    return null;
+  const [was, is] = [before.project, now.project];
+  const hasParts = is.fuses.length > 0 || is.splices.length > 0;
+  if (!returnAlike(was.signals, is.signals) || was.fuses !== is.fuses) return null;
+  if (hasParts && was.parts !== is.parts) return null;
   const nets = listDifference(before.nets, now.nets);
   const uses = listDifference(before.connectors, now.connectors);
   const mates = listDifference(before.mates, now.mates);
   const keys = new Set<string>();
+  for (const { id } of listDifference(was.signals, is.signals).fresh)
+    for (const key of supplyKeysOfSignal(id, is)) keys.add(key);
   for (const net of [...nets.gone, ...nets.fresh])
     for (const key of supplyKeysOf(net, now.project)) keys.add(key);
   const touched = new Set<string>();
@@ -96,12 +106,12 @@ function patch(
     for (const key of supplyKeysOf(net, now.project)) freshOf.set(key, [...(freshOf.get(key) ?? []), net]);
   const made: Supply[] = [];
   for (const key of keys) {
-    const was = findSorted(list, key);
-    const left = (was?.nets ?? []).filter((n) => !gone.has(n));
+    const old = findSorted(list, key);
+    const left = (old?.nets ?? []).filter((n) => !gone.has(n));
     const mine = [...left, ...(freshOf.get(key) ?? [])].sort((a, b) => compareText(a.key, b.key));
-    if (was) leave(index, was);
+    if (old) leave(index, old);
     if (mine.length === 0) continue;
-    const supply = supplyOf(key, mine, now, was);
+    const supply = supplyOf(key, mine, now, old);
     enter(index, supply);
     made.push(supply);
   }
