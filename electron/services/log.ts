@@ -1,6 +1,5 @@
-import { mkdirSync } from 'node:fs';
+import { appendFileSync, mkdirSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { createStream, type RotatingFileStream } from 'rotating-file-stream';
 
 export type Facts = Readonly<Record<string, string | number | boolean>>;
 
@@ -12,61 +11,71 @@ export interface Log {
 }
 
 const KEPT_LINES = 200;
-const ROTATION = { size: '256K', maxFiles: 3 } as const;
+const FILE_BYTES = 256 * 1024;
+const OLDER_FILES = 2;
 
 /**
- * A log in the program's data folder, in files of bounded size and number. Where it cannot be written, the program works
- * on without one.
+ * A log in the program's data folder, in files of bounded size and number. Each line is on its way to the disk before the
+ * next thing happens, so that the last one before a crash is there. Where it cannot be written, the program works on
+ * without one.
  */
 export class FileLog implements Log {
   readonly #lines: string[] = [];
-  readonly #stream: RotatingFileStream | null;
+  readonly #file: string;
 
   constructor(
     dataFolder: string,
     readonly now: () => Date,
   ) {
-    this.#stream = openStream(join(dataFolder, 'logs'));
+    const folder = join(dataFolder, 'logs');
+    this.#file = join(folder, 'latchwork.log');
+    quietly(() => mkdirSync(folder, { recursive: true, mode: 0o700 }));
   }
 
   write(event: string, facts: Facts = {}): void {
-    const line = [this.now().toISOString(), event, ...Object.entries(facts).map(([k, v]) => `${k}=${plain(v)}`)].join(' '); // prettier-ignore
+    const line = `${this.now().toISOString()} ${textOf(event, facts)}`;
     this.#lines.push(line);
     if (this.#lines.length > KEPT_LINES) this.#lines.shift();
-    this.#stream?.write(`${line}\n`);
+    quietly(() => {
+      rotate(this.#file);
+      appendFileSync(this.#file, `${line}\n`, { mode: 0o600 });
+    });
   }
 
   recent(): readonly string[] {
     return [...this.#lines];
   }
+}
 
-  close(): Promise<void> {
-    return new Promise((resolve) => (this.#stream ? this.#stream.end(resolve) : resolve()));
+/** latchwork.log becomes latchwork.log.1, that one .2, and the oldest goes. */
+function rotate(file: string): void {
+  if ((statSync(file, { throwIfNoEntry: false })?.size ?? 0) < FILE_BYTES) return;
+  for (let n = OLDER_FILES; n > 0; n--)
+    quietly(() => renameSync(n === 1 ? file : `${file}.${n - 1}`, `${file}.${n}`));
+}
+
+/** A log that cannot be written must not stop anything. */
+function quietly(work: () => unknown): void {
+  try {
+    work();
+  } catch {
+    // Nobody could be told.
   }
 }
+
+const textOf = (event: string, facts: Facts): string =>
+  [event, ...Object.entries(facts).map(([k, v]) => `${k}=${plain(v)}`)].join(' ');
 
 /** Keeps lines in memory only. */
 export class MemoryLog implements Log {
   readonly lines: string[] = [];
 
   write(event: string, facts: Facts = {}): void {
-    this.lines.push([event, ...Object.entries(facts).map(([k, v]) => `${k}=${plain(v)}`)].join(' '));
+    this.lines.push(textOf(event, facts));
   }
 
   recent(): readonly string[] {
     return this.lines;
-  }
-}
-
-function openStream(folder: string): RotatingFileStream | null {
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const stream = createStream('latchwork.log', { path: folder, ...ROTATION });
-    // A full disk must not end the program.
-    stream.on('error', () => undefined);
-    return stream;
-  } catch {
-    return null;
   }
 }
 
