@@ -65,10 +65,13 @@ export const LIMIT_IDS = {
 } as const satisfies Record<string, Meaning>; // prettier-ignore
 export type LimitId = keyof typeof LIMIT_IDS;
 
-/** Questions that several published tables answer differently, so that the project says by which one it goes. */
+/**
+ * Questions that several published tables answer differently, so that the project says by which one it goes. Their names
+ * are those of core/calc/data/pull-force.ts and core/calc/ampacity-base.ts.
+ */
 export const TABLE_IDS = {
-  'pull-force': { about: 'Least pull-out force of a crimp by wire size; the names are those of core/calc/data/pull-force.ts.' },
-  'ampacity': { about: 'Continuous current of a wire; the names are those of core/calc/ampacity-base.ts.' },
+  'pull-force': { about: 'Least pull-out force of a crimp by wire size.' },
+  'ampacity': { about: 'Continuous current of a wire.' },
   'material-group': { about: 'Material group of connector bodies by tracking index, where creepage is asked about: I, II, IIIa or IIIb.' },
 } as const satisfies Record<string, { readonly about: string }>; // prettier-ignore
 export type TableId = keyof typeof TABLE_IDS;

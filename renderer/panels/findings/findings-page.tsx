@@ -78,7 +78,7 @@ export function FindingsPage() {
             label="Findings"
             items={rows}
             keyOf={(row) => (isLine(row) ? row.finding.key : row.heading)}
-            heightOf={(row) => (isLine(row) ? 64 : 34)}
+            heightOf={heightOf}
             isHeading={(row) => !isLine(row)}
             isSelected={(row) => isLine(row) && row.finding.key === shown?.key}
             onChoose={(row) => isLine(row) && setView({ finding: row.finding.key })}
@@ -93,11 +93,19 @@ export function FindingsPage() {
   );
 }
 
+/** Sentences longer than this do not fit on one line of the list. */
+const ONE_LINE = 50;
+
+function heightOf(row: FindingRow): number {
+  if (!isLine(row)) return 34;
+  return row.sentence.length > ONE_LINE ? 64 : 46;
+}
+
 function Line({ row }: { row: FindingRow }) {
   if (!isLine(row))
     return (
       <span>
-        {row.heading} · {row.count}
+        {row.heading.replace(/^[a-z]/, (c) => c.toUpperCase())} · {row.count}
       </span>
     );
   const mark = markOf(row.finding);

@@ -4,18 +4,19 @@ import { useApp } from '../../app/store';
 import { FindingChangeList } from './finding-change-list';
 import { previewFix } from './preview-fix';
 
+const MOST = 8;
+
 /** What a fix changes, object by object, and which findings go and come with it. */
-export function FixPreview({ fix }: { fix: Fix }) {
+export function FixPreview({ fix, title = 'What the fix changes' }: { fix: Fix; title?: string }) {
   const check = useApp((s) => s.check);
   const catalogue = useApp((s) => s.catalogue);
   const preview = useMemo(() => previewFix(check, fix, catalogue), [check, fix, catalogue]);
-  if (preview.refused !== null)
-    return <p className="second">The fix cannot be done now: {preview.refused}</p>;
+  if (preview.refused !== null) return <p className="second">It cannot be done now: {preview.refused}</p>;
   return (
-    <section aria-label="What the fix changes">
-      <h3>What the fix changes</h3>
+    <section aria-label={title}>
+      <h3>{title}</h3>
       <ul className="changes">
-        {preview.objects.map((o) => (
+        {preview.objects.slice(0, MOST).map((o) => (
           <li key={o.heading}>
             {o.heading}
             {o.fields.length > 0 ? (
@@ -27,6 +28,9 @@ export function FixPreview({ fix }: { fix: Fix }) {
             ) : null}
           </li>
         ))}
+        {preview.objects.length > MOST ? (
+          <li>and {preview.objects.length - MOST} more objects in the same way</li>
+        ) : null}
       </ul>
       <FindingChangeList changes={preview.findings} />
     </section>

@@ -76,7 +76,7 @@ function Alternate({ part, tried, inProject }: { part: Part; tried: AlternateChe
       {sameKind ? (
         <details className="alternate-exchange">
           <summary>Exchange for it …</summary>
-          <FixPreview fix={fix} />
+          <FixPreview fix={fix} title="What the exchange changes" />
           <Button look="primary" onClick={() => exchange(fix)}>
             {fix.label}
           </Button>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { STANDINGS, standingsOf } from '@latchwork/core/decisions/standing';
 import { RULES } from '@latchwork/core/rules/index';
 import { refText } from '@latchwork/core/rules/refs';
 import { faultText, FAULTS } from '../../generate/demos/workshop-faults/faults';
@@ -112,6 +113,18 @@ describe('the medium demo', () => {
 });
 
 describe('the demo with faults', () => {
+  it('has a decision of each standing, by people who are said to be invented', () => {
+    const project = demoFromFile('workshop-faults');
+    const { findings } = checked(project);
+    const states = [...standingsOf(project, findings, '2026-11-25').values()].map((s) => s.state);
+    for (const state of STANDINGS)
+      if (state !== 'open') expect(states.filter((s) => s === state), state).toHaveLength(1); // prettier-ignore
+    expect(project.decisions).toHaveLength(4);
+    for (const d of project.decisions)
+      for (const name of [d.requester, ...d.approvals.map((a) => a.name)])
+        expect(name).toContain('(invented)');
+  });
+
   const project = demoFromFile('workshop-faults');
   const result = checked(project);
 

@@ -36,8 +36,8 @@ export function addDecisions(demo: DemoBuilder): void {
     demo.do({ id: 'decision.use', args: { decision: used, use: { date, quantity, recordedBy: 'S. Shop (invented)' } } }); // prettier-ignore
   const wire = demo.id('wires', 'W11');
   const strip = (stripLengthMm: number): void =>
-    demo.do({ id: 'wire.set-strip-length', args: { id: wire, end: 1, stripLengthMm } });
-  const before = demo.project.wires.find((w) => w.id === wire)?.ends[1];
+    demo.do({ id: 'wire.set-strip-length', args: { id: wire, end: 0, stripLengthMm } });
+  const before = demo.project.wires.find((w) => w.id === wire)?.ends[0];
   const mm = before?.at === 'cavity' ? (before.stripLengthMm ?? 4) : 4;
   strip(mm - 0.5);
   record(demo, 'strip-length', 'W11', {
