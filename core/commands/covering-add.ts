@@ -4,8 +4,8 @@ import { CoveringPart } from '../model/parts/accessories';
 import { Covering } from '../model/topology';
 import { command } from './command';
 import { LETTERS, nextDesignator } from './shared/designators';
-import { missing } from './shared/draft-object';
 import { embedPart } from './shared/embed-part';
+import { noStation } from './shared/stations';
 
 const { from, to, layer } = Covering.shape;
 
@@ -20,7 +20,7 @@ export const coveringAdd = command({
     designator: z.string().min(1).optional(),
     id: Id.optional(),
   }),
-  refuse: (project, { from, to }) => missing(project, 'segments', [from.segment, to.segment], 'segment'),
+  refuse: (project, { from, to }) => noStation(project, from, to),
   run(draft, { part, from, to, layer, designator, id }, { newId }, project) {
     draft.coverings.push({
       id: id ?? newId(),

@@ -5,6 +5,7 @@ import { Covering } from '../model/topology';
 import { command } from './command';
 import { applyChange, draftObject, missing } from './shared/draft-object';
 import { embedPart } from './shared/embed-part';
+import { noStation } from './shared/stations';
 
 const { from, to, layer } = Covering.shape;
 
@@ -22,8 +23,7 @@ export const coveringEdit = command({
     }),
   }),
   refuse: (project, { id, change }) =>
-    missing(project, 'coverings', [id], 'covering') ??
-    missing(project, 'segments', [change.from?.segment, change.to?.segment], 'segment'),
+    missing(project, 'coverings', [id], 'covering') ?? noStation(project, change.from, change.to),
   run(draft, { id, change: { part, ...rest } }, _context, project) {
     const partId = part && embedPart(draft, project, part);
     applyChange(draftObject(draft, project, 'coverings', id), { ...rest, part: partId });

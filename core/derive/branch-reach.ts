@@ -2,6 +2,7 @@ import { byId } from '../base/by-id';
 import { memoByIdentity } from '../base/memo-by-identity';
 import type { Project } from '../model/project';
 import type { Node, Segment } from '../model/topology';
+import { segmentsByNode } from './formboard/board-angle';
 import { segmentLengthMm } from './route';
 
 /** The branch that a free end hangs on, as laid out on the formboard. */
@@ -23,7 +24,7 @@ export function branchOf(project: BranchInput, node: string | undefined): Branch
   const nodes = byId(project.nodes);
   const end = node === undefined ? undefined : nodes.get(node);
   if (!end) return undefined;
-  const at = segmentsAt(project.segments);
+  const at = segmentsByNode(project.segments);
   const taken = nodesTaken(project.connectors);
   let here = end;
   let lengthMm = 0;
@@ -57,17 +58,6 @@ export const formboardPieces = memoByIdentity((segments: readonly Segment[]): ((
     if (a !== b) parent.set(b, a);
   }
   return root;
-});
-
-const segmentsAt = memoByIdentity((segments: readonly Segment[]): ReadonlyMap<string, readonly Segment[]> => {
-  const out = new Map<string, Segment[]>();
-  for (const s of segments)
-    for (const node of new Set([s.from, s.to])) {
-      const list = out.get(node);
-      if (list) list.push(s);
-      else out.set(node, [s]);
-    }
-  return out;
 });
 
 const nodesTaken = memoByIdentity(

@@ -59,9 +59,13 @@ export function pathForWire(
     return ok(way);
   }
   const nameOfNode = (id: string): string => byId(project.nodes).get(id)?.designator ?? 'a node';
+  if (path.length === 0)
+    return problem(
+      `No segment is chosen for ${wire.designator}, which goes from ${nameOfNode(from)} to ${nameOfNode(to)}.`,
+    );
   const names = path.map((id) => segments.get(id)?.designator ?? 'a segment that is gone');
   return problem(
-    `${names.join(', ') || 'No segment at all'} does not lead ${wire.designator} from ${nameOfNode(from)} to ${nameOfNode(to)} without a gap.`,
+    `${names.join(', ')} ${names.length === 1 ? 'does' : 'do'} not lead ${wire.designator} from ${nameOfNode(from)} to ${nameOfNode(to)} without a gap.`,
   );
 }
 
