@@ -1,7 +1,7 @@
 import { Download } from 'lucide-react';
 import { Button as AriaButton, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import type { DocumentOptions, Exporter } from '@latchwork/core/exports/exporter';
-import { type ExportFormat, exportDocument, formatName, formatsOf } from '../app/files/export-document';
+import { exportChoices, exportDocument } from '../app/files/export-document';
 
 export interface ExportMenuProps {
   readonly document: Exporter;
@@ -12,6 +12,7 @@ export interface ExportMenuProps {
 
 /** Offers a document in every format that it is made in. */
 export function ExportMenu({ document, options, label = 'Export', look = 'outline' }: ExportMenuProps) {
+  const choices = exportChoices(document);
   return (
     <MenuTrigger>
       <AriaButton className="button" data-look={look}>
@@ -22,11 +23,14 @@ export function ExportMenu({ document, options, label = 'Export', look = 'outlin
         <Menu
           className="menu"
           aria-label={`Export ${document.title.toLowerCase()} as`}
-          onAction={(key) => void exportDocument(document, key as ExportFormat, options)}
+          onAction={(key) => {
+            const chosen = choices.find((c) => c.id === key);
+            if (chosen) void exportDocument(document, chosen, options);
+          }}
         >
-          {formatsOf(document).map((format) => (
-            <MenuItem key={format} id={format} className="menu-item" textValue={formatName(document, format)}>
-              <span>{formatName(document, format)}</span>
+          {choices.map(({ id, name }) => (
+            <MenuItem key={id} id={id} className="menu-item" textValue={name}>
+              <span>{name}</span>
             </MenuItem>
           ))}
         </Menu>

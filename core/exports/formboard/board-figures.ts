@@ -37,9 +37,10 @@ export const boardFigures = memoByIdentity((harness: Harness): BoardFigures => {
   for (const c of scene.connectors) {
     const table = cavityTable(harness, c);
     const clearMm = Math.max(c.alongMm, c.acrossMm) / 2 + 5;
-    sheet.place(table, along(c, c.alongMm / 2), { clearMm, liked: c.angle, layer: 'leaders' }, table.draw);
+    const options = { clearMm, liked: c.angle, layer: 'leaders', under: true } as const;
+    sheet.place(table, along(c, c.alongMm / 2), options, table.draw);
   }
-  return { scene, items: sheet.items };
+  return { scene, items: [...sheet.under, ...sheet.items] };
 });
 
 /** Figures as a drawing of its own, and where a point of the board lies on it. */

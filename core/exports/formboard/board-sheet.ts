@@ -12,6 +12,8 @@ const LEADER_MM = 4;
 /** A drawing that grows, and what of it is taken. */
 export class BoardSheet {
   readonly items: DrawingItem[] = [];
+  /** Hairlines to tables: they go under everything else. */
+  readonly under: DrawingItem[] = [];
   readonly occupied = new Occupied();
 
   draw(...items: readonly DrawingItem[]): void {
@@ -35,7 +37,12 @@ export class BoardSheet {
   place(
     size: { readonly width: number; readonly height: number },
     near: Point,
-    options: { readonly clearMm: number; readonly liked: number; readonly layer: string },
+    options: {
+      readonly clearMm: number;
+      readonly liked: number;
+      readonly layer: string;
+      readonly under?: true;
+    },
     draw: (box: Box) => readonly DrawingItem[],
   ): Box {
     const { clearMm, liked, layer } = options;
@@ -56,7 +63,7 @@ export class BoardSheet {
     const [dx, dy] = [end.x - near.x, end.y - near.y];
     const long = Math.hypot(dx, dy);
     if (long > clearMm + LEADER_MM)
-      this.draw(
+      (options.under ? this.under : this.items).push(
         lineItem({ x: near.x + (dx / long) * clearMm * 0.8, y: near.y + (dy / long) * clearMm * 0.8 }, end, {
           line: 'hair',
           layer,

@@ -1,5 +1,5 @@
 import { EXPORTERS } from '@latchwork/core/exports/index';
-import { exportDocument, formatCode, formatsOf } from '../files/export-document';
+import { exportChoices, exportDocument } from '../files/export-document';
 import { importCatalogue } from '../files/import-catalogue';
 import { openFile, reloadFromDisk, startNew } from '../files/open';
 import { save, saveAs } from '../files/save';
@@ -43,11 +43,11 @@ export const FILE_ACTIONS: readonly Action[] = [
   { id: 'file.close', label: 'Close project', group: 'File', run: startNew },
   { id: 'file.add-catalogue', label: 'Add a catalogue …', group: 'File', run: importCatalogue },
   ...EXPORTERS.flatMap((exporter) =>
-    formatsOf(exporter).map((format) => ({
-      id: `export.${exporter.id}.${format}`,
-      label: `Export ${exporter.title.toLowerCase()} as ${formatCode(exporter, format)} …`,
+    exportChoices(exporter).map((choice) => ({
+      id: `export.${exporter.id}.${choice.id}`,
+      label: `Export ${exporter.title.toLowerCase()} as ${choice.code} …`,
       group: 'File' as const,
-      run: () => exportDocument(exporter, format),
+      run: () => exportDocument(exporter, choice),
     })),
   ),
 ];

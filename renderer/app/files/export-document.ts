@@ -1,42 +1,60 @@
 import type { DocumentOptions, Exporter } from '@latchwork/core/exports/exporter';
+import { SheetSize } from '@latchwork/core/exports/paper/sheet';
 import { documentInput } from './document-input';
-import { DRAWING_FORMATS, exportDrawing } from './export-drawing';
+import { type DRAWING_FORMATS, exportDrawing } from './export-drawing';
 import { exportPdf } from './export-pdf';
-import { exportTable, TABLE_FORMATS } from './export-table';
+import { exportTable, type TABLE_FORMATS } from './export-table';
 import { exportXml } from './export-xml';
 
 export type ExportFormat = 'pdf' | (typeof DRAWING_FORMATS)[number] | (typeof TABLE_FORMATS)[number] | 'xml';
 
-/** The formats that a document can be written in, the most finished first. */
-export const formatsOf = (document: Exporter): readonly ExportFormat[] => [
-  ...(document.paper ? (['pdf'] as const) : []),
-  ...(document.drawing ? DRAWING_FORMATS : []),
-  ...TABLE_FORMATS,
-  ...(document.xml ? (['xml'] as const) : []),
+/** One way to have a document as a file. */
+export interface ExportChoice {
+  readonly id: string;
+  readonly format: ExportFormat;
+  /** Added to what is asked of the document. */
+  readonly options?: DocumentOptions;
+  /** In a menu of the document: "Drawing (SVG)". */
+  readonly name: string;
+  /** In short, for commands: "SVG". */
+  readonly code: string;
+}
+
+const choice = (format: ExportFormat, name: string, code = format.toUpperCase()): ExportChoice => ({
+  id: format,
+  format,
+  name,
+  code,
+});
+
+/** The ways to have a document as a file, the most finished first; one for each size of sheets that it can be cut into. */
+export const exportChoices = (document: Exporter): readonly ExportChoice[] => [
+  ...(document.paper ? pageChoices(document) : []),
+  ...(document.drawing ? [choice('svg', 'Drawing (SVG)'), choice('dxf', 'Drawing for CAD (DXF R12)')] : []),
+  choice('csv', 'Comma-separated values (CSV)'),
+  choice('xlsx', 'Spreadsheet (XLSX)'),
+  choice('json', 'JSON'),
+  ...(document.xml ? [choice('xml', `${document.xml.standard} (XML)`, document.xml.standard)] : []),
 ];
 
-const NAMES: Readonly<Record<Exclude<ExportFormat, 'xml'>, string>> = {
-  pdf: 'Pages (PDF)',
-  svg: 'Drawing (SVG)',
-  dxf: 'Drawing for CAD (DXF R12)',
-  csv: 'Comma-separated values (CSV)',
-  xlsx: 'Spreadsheet (XLSX)',
-  json: 'JSON',
-};
-
-export const formatName = (document: Exporter, format: ExportFormat): string =>
-  format === 'xml' ? `${document.xml?.standard ?? 'XML'} (XML)` : NAMES[format];
-
-/** In short, for commands: "PDF". */
-export const formatCode = (document: Exporter, format: ExportFormat): string =>
-  format === 'xml' ? (document.xml?.standard ?? 'XML') : format.toUpperCase();
+const pageChoices = (document: Exporter): readonly ExportChoice[] =>
+  document.asks?.includes('sheetSize')
+    ? SheetSize.options.map((sheetSize) => ({
+        id: `pdf-${sheetSize}`,
+        format: 'pdf',
+        options: { sheetSize },
+        name: `Pages on ${sheetSize} (PDF)`,
+        code: `PDF on ${sheetSize}`,
+      }))
+    : [choice('pdf', 'Pages (PDF)')];
 
 /** Writes a document of the project as it stands now to a file of the user's choice. */
 export function exportDocument(
   document: Exporter,
-  format: ExportFormat,
-  options?: DocumentOptions,
+  { format, options: chosen }: ExportChoice,
+  asked?: DocumentOptions,
 ): Promise<void> | void {
+  const options = { ...asked, ...chosen };
   if (format === 'pdf') return exportPdf(document, options);
   if (format === 'xml') return exportXml(document, options);
   if (format === 'svg' || format === 'dxf') return exportDrawing(document, format, options);
