@@ -1,43 +1,7 @@
 import axe from 'axe-core';
-import type { Point } from '@latchwork/core/base/point';
-import { countingIds } from '@latchwork/core/model/ids';
 import { tiny } from '@latchwork/core/model/tiny';
 import { expect, it } from 'vitest';
-import { render } from 'vitest-browser-react';
-import { createAppStore } from '../../../renderer/app/store';
-import { toScreen } from '../../../renderer/canvas/camera';
-import { FormboardSheet } from '../../../renderer/canvas/formboard-sheet';
-import '../../../renderer/ui/base.css';
-
-const CAMERA = { x: -100, y: -100, pxPerMm: 2 };
-
-async function mount(project = tiny()) {
-  const store = createAppStore({ newId: countingIds(600_000) });
-  store.getState().open(project, {});
-  store.getState().setView({ formboardCamera: CAMERA });
-  const screen = await render(
-    <div style={{ width: 1000, height: 600 }}>
-      <FormboardSheet store={store} />
-    </div>,
-  );
-  const root = screen.container.querySelector<HTMLElement>('.sheet-root')!;
-  const place = (p: Point) => {
-    const box = root.getBoundingClientRect();
-    const s = toScreen(CAMERA, p);
-    return { clientX: box.left + s.x, clientY: box.top + s.y };
-  };
-  const pointer = (type: string, p: Point) =>
-    root.dispatchEvent(
-      new PointerEvent(`pointer${type}`, { bubbles: true, pointerId: 1, button: 0, ...place(p) }),
-    );
-  const drag = (from: Point, to: Point) => {
-    pointer('down', from);
-    for (const t of [0.5, 1])
-      pointer('move', { x: from.x + (to.x - from.x) * t, y: from.y + (to.y - from.y) * t });
-    pointer('up', to);
-  };
-  return { store, screen, root, place, drag };
-}
+import { mountBoard as mount } from './mount-board';
 
 it('moves a node, and the drawn length of its segment with it', async () => {
   const { store, drag } = await mount();
