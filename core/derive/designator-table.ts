@@ -5,7 +5,7 @@ import { lineageOf } from './lineage';
 
 /** Collections whose objects are named beside each other: what is built in, and the formboard. */
 export const NAMED_TOGETHER = [
-  ['equipment', 'connectors', 'cables', 'wires', 'groups', 'splices', 'fuses', 'coverings'],
+  ['equipment', 'connectors', 'cables', 'wires', 'groups', 'splices', 'fuses', 'coverings', 'fixings'],
   ['nodes', 'segments'],
 ] as const satisfies readonly (readonly (keyof Project)[])[];
 

@@ -4,6 +4,7 @@ import type { Project } from '../model/project';
 import { tiny } from '../model/tiny';
 import type { Fix, ObjectRef } from './finding';
 import type { Rule } from './rule';
+import { addFixing } from './shared/example-fixing';
 
 /** An object that bears a designator. */
 interface Named {
@@ -71,6 +72,14 @@ export const designatorUnique: Rule<'project'> = {
         }),
         expect: ['A1', 'N1'],
       },
+      {
+        name: 'a clamp named like a connector',
+        project: tiny((t) => {
+          addFixing(t, 'clamp', {});
+          for (const f of t.project.fixings) f.designator = 'X1';
+        }),
+        expect: ['X1'],
+      },
     ],
     unknown: [],
   }),
@@ -85,6 +94,7 @@ const TYPES = {
   splices: 'splice',
   fuses: 'fuse',
   coverings: 'covering',
+  fixings: 'fixing',
   nodes: 'node',
   segments: 'segment',
 } as const satisfies Readonly<Record<(typeof NAMED_TOGETHER)[number][number], ObjectRef['type']>>;
@@ -122,6 +132,7 @@ const EDIT_ONE: Partial<Record<Named['type'], string>> = {
   group: 'group.edit',
   splice: 'splice.edit',
   covering: 'covering.edit',
+  fixing: 'fixing.edit',
   node: 'node.edit',
   segment: 'segment.edit',
 };

@@ -4,6 +4,7 @@ import { partIn, type Harness, type SegmentUse } from '../derive/harness';
 import type { Part } from '../model/parts/part';
 import { tiny } from '../model/tiny';
 import type { Station } from '../model/topology';
+import type { ObjectRef } from './finding';
 import { partRef, segmentRef } from './refs';
 import type { Report, Rule } from './rule';
 import { diameterNeeds } from './shared/bundle-words';
@@ -29,10 +30,10 @@ export const fixingFit: Rule<'project'> = {
   },
   scope: 'project',
   check(harness, report) {
-    for (const { part, station, name } of aroundHarness(harness)) {
+    for (const { part, station, name, ref } of aroundHarness(harness)) {
       const segment = byId(harness.project.segments).placeOf(station.segment);
       const use = segment === undefined ? undefined : harness.segments[segment];
-      if (use && use.wires.length > 0) judge(use, part, station, name, report);
+      if (use && use.wires.length > 0) judge(use, { part, station, name, ref }, report);
     }
   },
   examples: () => ({
@@ -94,25 +95,26 @@ interface OnHarness {
   readonly part: Around;
   readonly station: Station;
   readonly name: string;
+  readonly ref: ObjectRef;
 }
 
 function aroundHarness({ project }: Harness): readonly OnHarness[] {
-  const fixings = project.fixings.flatMap(({ part: id, designator, station }): OnHarness[] => {
+  const fixings = project.fixings.flatMap(({ id: fixing, part: id, designator, station }): OnHarness[] => {
     const part = partIn(project, id);
     if (part?.kind !== 'clamp' && part?.kind !== 'grommet') return [];
-    return [
-      { part, station, name: `the ${part.kind} ${part.partNumber}${designator ? ` (${designator})` : ''}` },
-    ];
+    const name = `the ${part.kind} ${part.partNumber}${designator ? ` (${designator})` : ''}`;
+    return [{ part, station, name, ref: { type: 'fixing', id: fixing } }];
   });
-  const labels = project.labels.flatMap(({ part: id, text, on }): OnHarness[] => {
+  const labels = project.labels.flatMap(({ id: label, part: id, text, on }): OnHarness[] => {
     const part = partIn(project, id);
     if (part?.kind !== 'label' || on.at !== 'station') return [];
-    return [{ part, station: on.station, name: `the label "${text}"` }];
+    const ref = { type: 'label', id: label } as const;
+    return [{ part, station: on.station, name: `the label "${text}"`, ref }];
   });
   return [...fixings, ...labels];
 }
 
-function judge(use: SegmentUse, part: Around, station: Station, what: string, report: Report): void {
+function judge(use: SegmentUse, { part, station, name: what, ref }: OnHarness, report: Report): void {
   const atMm = Math.min(station.atMm, use.lengthMm);
   const diameterMm = thickestMm(use, atMm, atMm);
   const [min, max] =
@@ -122,7 +124,7 @@ function judge(use: SegmentUse, part: Around, station: Station, what: string, re
   const field = part.kind === 'grommet' ? 'boreMaxMm' : 'bundleMaxMm';
   judgeBundle(report, {
     use,
-    at: [segmentRef(use), partRef(part)],
+    at: [segmentRef(use), ref, partRef(part)],
     what,
     diametersMm: diameterMm === undefined ? undefined : [diameterMm],
     min,
