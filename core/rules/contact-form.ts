@@ -10,7 +10,7 @@ import { addTool } from './shared/example-tool';
 export const contactForm: Rule<'project'> = {
   meta: {
     id: 'contact-form',
-    revision: 1,
+    revision: 2,
     severity: 'major',
     summary:
       'A contact is ordered in the form that its crimp tool takes: on a strip for a press, loose for a hand tool.',
@@ -29,19 +29,24 @@ export const contactForm: Rule<'project'> = {
         .flatMap((n) => list.get(n) ?? [])
         .filter((t) => t.form === undefined || t.form === 'hand' || t.form === 'press');
       if (tools.length === 0) continue;
+      const offered = formsOf(part);
       const common = {
         at: [partRef(part), ...tools.map(partRef)],
         evidence: [
           ...partFact(part, 'form', part.form),
+          ...partFact(part, 'forms of its offers', offered.length > 0 ? offered.join(', ') : undefined),
           ...tools.flatMap((t) => partFact(t, `form of ${t.partNumber}`, t.form)),
         ],
       };
-      if (part.form !== undefined && tools.some((t) => t.form && takes(t.form) === part.form)) {
+      const comes = new Set([part.form, ...offered]);
+      if (tools.some((t) => t.form && comes.has(takes(t.form)))) {
         report.pass();
         continue;
       }
       const needs = [
-        ...(part.form === undefined ? [partNeed(part, 'form', 'form (strip or loose)')] : []),
+        ...(part.form === undefined && offered.length === 0
+          ? [partNeed(part, 'form', 'form (strip or loose)')]
+          : []),
         ...tools.flatMap((t) => (t.form === undefined ? [partNeed(t, 'form', 'form')] : [])),
       ];
       if (needs.length > 0) report.cannotVerify({ ...common, data: { contact: part.partNumber }, needs });
@@ -50,12 +55,12 @@ export const contactForm: Rule<'project'> = {
           ...common,
           data: {
             contact: part.partNumber,
-            form: FORM_WORDS[part.form ?? 'loose'],
+            form: FORM_WORDS[part.form ?? offered[0] ?? 'loose'],
             tools: tools.map((t) => t.partNumber).join(', '),
-            wanted: FORM_WORDS[part.form === 'strip' ? 'loose' : 'strip'],
+            wanted: FORM_WORDS[comes.has('strip') ? 'loose' : 'strip'],
           },
           // A strip can be cut apart; it only takes time.
-          ...(part.form === 'strip' ? { severity: 'minor' as const } : {}),
+          ...(comes.has('strip') ? { severity: 'minor' as const } : {}),
         });
     }
   },
@@ -68,6 +73,15 @@ export const contactForm: Rule<'project'> = {
         project: tiny((t) => {
           addTool(t, 'PRESS', 'press', ['C-PIN']);
           addTool(t, 'HAND', 'hand', ['C-PIN']);
+        }),
+      },
+      {
+        name: 'strip for a hand tool, and an offer cuts it apart',
+        project: tiny((t) => {
+          addTool(t, 'HAND', 'hand', ['C-PIN']);
+          t.part('contact', 'C-PIN').offers = [
+            { supplier: 'Example Trading (invented)', currency: 'EUR', form: 'loose', priceBreaks: [] },
+          ];
         }),
       },
     ],
@@ -103,6 +117,9 @@ export const contactForm: Rule<'project'> = {
     ],
   }),
 };
+
+/** Forms that its offers name; one of them may differ from that of the record. */
+const formsOf = (part: ContactPart): Form[] => [...new Set((part.offers ?? []).flatMap((o) => o.form ?? []))];
 
 type Form = NonNullable<ContactPart['form']>;
 

@@ -7,6 +7,7 @@ import type { CallArgs } from './purchasing-change';
 import { NumberField } from '../../ui/number-field';
 import { TextField } from '../../ui/text-field';
 import { attempt } from '../inspector/fields';
+import { AskSuppliers } from './ask-suppliers';
 import { Section } from '../inspector/section';
 
 const edit = (change: CallArgs): string | null =>
@@ -40,6 +41,9 @@ export function OrderTerms({ project, order }: { project: Project; order: Purcha
           hint="Offers in it are taken first. Nothing is converted."
           commit={(text) => edit({ currency: text === '' ? null : text.trim().toUpperCase() })}
         />
+      </Section>
+      <Section title="Request for quotation">
+        <AskSuppliers order={order} />
       </Section>
       <Section title="Set-up and samples">
         <NumberField

@@ -134,6 +134,24 @@ describe('the parts list for an order', () => {
     expect(table.rows.find((r) => r['partNumber'] === 'C-PIN')).toMatchObject({ total: 221, samples: 5 });
   });
 
+  it('asks one supplier for what this one offers, as XML of the standard', async () => {
+    const { asked } = fakeHost({ 'file:export': async ({ name }) => ({ status: 'saved', name: name! }) });
+    orderView.setState({ harnesses: 100 });
+    const { screen } = await openOrder();
+    await userEvent.selectOptions(screen.getByLabelText('Ask'), 'Example Trading (invented)');
+    await userEvent.click(screen.getByRole('button', { name: 'Request for quotation' }));
+    await userEvent.click(screen.getByRole('menuitem', { name: /UBL 2.1/ }));
+    await userEvent.keyboard('{Enter}');
+    await expect.poll(() => asked.map((a) => a.channel)).toEqual(['file:export']);
+    const { bytesBase64, name } = asked[0]!.request as { bytesBase64: string; name: string };
+    expect(name).toMatch(/request-for-quotation\.xml$/);
+    const document_ = new DOMParser().parseFromString(atob(bytesBase64), 'application/xml');
+    expect(document_.documentElement.localName).toBe('RequestForQuotation');
+    expect(document_.getElementsByTagName('cac:SellerSupplierParty')[0]?.textContent).toContain(
+      'Example Trading (invented)',
+    );
+  });
+
   it('has nothing for axe to find, with a line and without', async () => {
     const { row } = await openOrder();
     expect(await axeFindings()).toEqual([]);
