@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Harness } from '../../derive/harness';
 import type { Part, PartKind } from '../../model/parts/part';
 import { cavityName } from '../../rules/refs';
@@ -55,8 +56,8 @@ export function plugsOf(harness: Harness): readonly Fitted[] {
 }
 
 /** Seals on wire ends, by wire and end. */
-export function sealsOf(harness: Harness): readonly Fitted[] {
-  return harness.wires.flatMap(({ wire, from, to }) =>
+export const sealsOf: (harness: Harness) => readonly Fitted[] = memoByIdentity((harness: Harness) =>
+  harness.wires.flatMap(({ wire, from, to }) =>
     [from, to].flatMap(({ end, connector }, index) => {
       if (end.at !== 'cavity' || !end.seal) return [];
       return {
@@ -69,5 +70,11 @@ export function sealsOf(harness: Harness): readonly Fitted[] {
         cavity: { name: end.cavity, exists: true },
       };
     }),
-  );
-}
+  ),
+);
+
+/** Keys of the wire ends that have a seal, as `sealKey` makes them. */
+export const sealedEnds: (harness: Harness) => ReadonlySet<string> = memoByIdentity(
+  (harness: Harness) => new Set(sealsOf(harness).map((s) => s.key.join(' '))),
+);
+export const sealKey = (wire: string, index: number): readonly string[] => [wire, String(index)];

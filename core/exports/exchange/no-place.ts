@@ -30,6 +30,11 @@ export function noPlaceIn(format: 'VEC' | 'KBL'): readonly NoPlace[] {
       count: (p) => p.buildQuantities.length,
       why: `${format} describes one harness: quantities belong to an order`,
     },
+    {
+      item: 'purchasing',
+      count: (p) => (p.purchasing === undefined ? 0 : 1),
+      why: 'how it is bought is between the buyer and the suppliers',
+    },
     ...(format === 'KBL'
       ? [
           {

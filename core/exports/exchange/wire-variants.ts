@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Harness, ResolvedWire } from '../../derive/harness';
 import { colourText, sameColour, type Colour } from '../../model/colour';
 import type { WirePart } from '../../model/parts/wire';
@@ -23,21 +24,23 @@ export function wireVariantOf(wire: ResolvedWire): WireVariant | undefined {
 }
 
 /** Every wire record of the project in the colours that are used of it, or once if none is; then wires without a record. */
-export function wireVariants(harness: Harness): readonly WireVariant[] {
-  const used = new Map<string, WireVariant>();
-  for (const wire of harness.wires) {
-    const v = wireVariantOf(wire);
-    if (v) used.set(v.key, v);
-  }
-  const byPart = (id: string | undefined): WireVariant[] =>
-    [...used.values()].filter((v) => v.part?.id === id).sort((a, b) => (a.key < b.key ? -1 : 1));
-  const chosen = harness.project.parts.flatMap((part) => {
-    if (part.kind !== 'wire') return [];
-    const found = byPart(part.id);
-    return found.length > 0 ? found : [variant(part, onlyColourOf(part))];
-  });
-  return [...chosen, ...byPart(undefined)];
-}
+export const wireVariants: (harness: Harness) => readonly WireVariant[] = memoByIdentity(
+  (harness: Harness) => {
+    const used = new Map<string, WireVariant>();
+    for (const wire of harness.wires) {
+      const v = wireVariantOf(wire);
+      if (v) used.set(v.key, v);
+    }
+    const byPart = (id: string | undefined): WireVariant[] =>
+      [...used.values()].filter((v) => v.part?.id === id).sort((a, b) => (a.key < b.key ? -1 : 1));
+    const chosen = harness.project.parts.flatMap((part) => {
+      if (part.kind !== 'wire') return [];
+      const found = byPart(part.id);
+      return found.length > 0 ? found : [variant(part, onlyColourOf(part))];
+    });
+    return [...chosen, ...byPart(undefined)];
+  },
+);
 
 const onlyColourOf = (part: WirePart): Colour | undefined =>
   part.colours?.length === 1 ? part.colours[0] : undefined;

@@ -1,5 +1,5 @@
 import type { CavityUse, ConnectorUse } from '../../derive/harness';
-import { connectorRef } from '../../rules/refs';
+import { cavityName, cavityRef, connectorRef } from '../../rules/refs';
 import { accessoriesOf, plugsOf, type Fitted } from '../exchange/fitted';
 import { otherFields } from '../exchange/field-text';
 import type { Junction } from '../exchange/junctions';
@@ -21,10 +21,19 @@ export function addConnectors(ctx: KblContext): void {
   const plugs = plugsOf(ctx.harness);
   const plugIn = new Map(plugs.map((p) => [`${p.connector} ${p.cavity?.name ?? ''}`, pieceIds.plug(p.key)]));
   const left = new Set<string>();
+  const joined = new Set(ctx.junctions.flatMap((j) => (j.at === 'cavity' ? [j.cavity] : [])));
+  const junctions = junctionsByConnector(ctx);
   for (const use of ctx.harness.connectors) {
     const { connector } = use.resolved;
+    for (const c of use.cavities)
+      if (!c.exists && !joined.has(c))
+        ctx.report.lose(
+          cavityName(c),
+          'the part has no such cavity: what is declared of it is not written',
+          cavityRef(c),
+        );
     if (connector.supply === 'harness' || use.cavities.some((c) => c.ends.length > 0))
-      addConnector(ctx, use, plugIn);
+      addConnector(ctx, use, plugIn, junctions.get(connector.id) ?? []);
     else left.add(connector.id);
     if (connector.supply === 'equipment')
       ctx.report.lose(
@@ -46,15 +55,30 @@ export function addConnectors(ctx: KblContext): void {
   }
 }
 
-function addConnector(ctx: KblContext, use: ConnectorUse, plugIn: ReadonlyMap<string, string>): void {
+type InCavity = Extract<Junction, { at: 'cavity' }>;
+
+function junctionsByConnector(ctx: KblContext): ReadonlyMap<string, readonly InCavity[]> {
+  const out = new Map<string, InCavity[]>();
+  for (const j of ctx.junctions) {
+    if (j.at !== 'cavity' || !j.cavity.exists) continue;
+    const { id } = j.cavity.connector.connector;
+    const list = out.get(id);
+    if (list) list.push(j);
+    else out.set(id, [j]);
+  }
+  return out;
+}
+
+function addConnector(
+  ctx: KblContext,
+  use: ConnectorUse,
+  plugIn: ReadonlyMap<string, string>,
+  own: readonly InCavity[],
+): void {
   const { connector, part, equipment } = use.resolved;
   const id = pieceIds.connector(connector.id);
   const cavities = use.cavities.filter((c) => c.exists && isWritten(use, c));
   const key = housingOf(ctx, use);
-  const own = ctx.junctions.filter(
-    (j): j is Extract<Junction, { at: 'cavity' }> =>
-      j.at === 'cavity' && j.cavity.exists && j.cavity.connector === use.resolved,
-  );
   const plugOf = (c: CavityUse): string | undefined =>
     connector.supply === 'harness' ? plugIn.get(`${connector.id} ${c.cavity}`) : undefined;
   if (connector.node !== undefined) putAtNode(ctx, connector.node, id);

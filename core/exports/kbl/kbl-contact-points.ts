@@ -1,5 +1,5 @@
 import type { Junction } from '../exchange/junctions';
-import { sealsOf } from '../exchange/fitted';
+import { sealedEnds, sealKey } from '../exchange/fitted';
 import { pieceIds } from '../exchange/object-ids';
 import { xmlId } from '../exchange/xml-id';
 import type { XmlElement } from '../xml/xml';
@@ -10,10 +10,11 @@ import { element, references, value } from './kbl-values';
 export function contactPoint(ctx: KblContext, junction: Junction, cavity: string): XmlElement {
   const id = xmlId('Point', ...junction.key);
   for (const e of junction.ends) ctx.contactPointOf.set(endKey(e.wire.wire.id, e.index), id);
-  const sealed = new Set(sealsOf(ctx.harness).map((s) => pieceIds.seal(s.key)));
+  const sealed = sealedEnds(ctx.harness);
   const seals = junction.ends
-    .map((e) => pieceIds.seal([e.wire.wire.id, String(e.index)]))
-    .filter((s) => sealed.has(s));
+    .map((e) => sealKey(e.wire.wire.id, e.index))
+    .filter((key) => sealed.has(key.join(' ')))
+    .map(pieceIds.seal);
   const terminal = terminalOf(junction);
   return element('Contact_points', { id }, [
     value('Id', ctx.names('contact points').give(junction.name, id)),

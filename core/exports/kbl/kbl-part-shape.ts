@@ -7,8 +7,8 @@ import type { Children } from './kbl-values';
 const PLACED_OF_PART = ['id', 'kind', 'maker', 'partNumber', 'description', 'massG', 'offers'] as const;
 
 const PLACED_OF_KIND: Readonly<Record<Part['kind'], readonly string[]>> = {
-  housing: ['ways', 'keyPositions', 'keying'],
-  header: ['ways', 'keyPositions', 'keying'],
+  housing: ['ways', 'keying'],
+  header: ['ways', 'keying'],
   contact: ['areaMinMm2', 'areaMaxMm2', 'insulationMinMm', 'insulationMaxMm', 'finish'],
   wire: ['size', 'areaMm2', 'odMm', 'style'],
   cable: ['odMm', 'cores', 'jacketColour', 'style'],

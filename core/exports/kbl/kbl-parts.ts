@@ -139,7 +139,7 @@ function terminalType(part: Extract<Part, { kind: 'contact' | 'terminal' | 'spli
 /** Coding and slot. A position that is closed as a key has no cavity, unless the project puts something there. */
 function housingChildren(harness: Harness, part: MatingHalf): Children {
   const filled = new Set(
-    harness.connectors
+    (part.keyPositions?.length ? harness.connectors : [])
       .filter((c) => c.resolved.part === part)
       .flatMap((c) => c.cavities.filter((u) => u.ends.length > 0 || u.entry).map((u) => u.cavity)),
   );

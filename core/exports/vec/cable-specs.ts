@@ -2,14 +2,13 @@ import { partOfKind } from '../../model/parts/part';
 import type { CablePart } from '../../model/parts/wire';
 import type { Cable } from '../../model/wire';
 import { coreNamesOf, type CoreName } from '../exchange/core-names';
-import { fieldText } from '../exchange/field-text';
 import type { XmlElement } from '../xml/xml';
 import { partIds } from './part-shape';
 import type { VecContext } from './vec-context';
-import { node, properties, refs, value } from './vec-values';
+import { node, refs, value } from './vec-values';
 import { conductorSpec, elementSpec, insulationSpec } from './wire-specs';
 
-export const PLACED_OF_CABLE: readonly string[] = ['odMm', 'cores', 'shield', 'drainWire', 'jacketColour'];
+export const PLACED_OF_CABLE: readonly string[] = ['odMm', 'cores', 'jacketColour'];
 
 /** Key of the element between jacket and cores. A blank cannot stand in the key of a core. */
 const SHIELD = ['shield'] as const;
@@ -107,10 +106,6 @@ function shieldSpecs(ctx: VecContext, key: string, part: CablePart, inner: reado
   const id = ids.of('shield-conductor');
   return [
     node('Specification', { id, type: 'ShieldSpecification' }, [
-      properties(id, [
-        ...(part.shield === undefined ? [] : [['shield', part.shield] as const]),
-        ...(part.drainWire === undefined ? [] : [['drainWire', fieldText(part.drainWire)] as const]),
-      ]),
       value('Identification', `${part.partNumber} shield`),
       value(
         'Type',

@@ -7,8 +7,7 @@ import { node, refs, value } from './vec-values';
 
 /** What of a mating half has an element of its own here. */
 export const PLACED_OF_HALF: readonly string[] = [
-  'contactKind', 'ways', 'rows', 'pitchMm', 'rowPitchMm', 'keying', 'keyPositions', 'acceptedSeries',
-  'wireOdMaxMm', 'sealed', 'secondaryLock', 'cavityPlug', 'wireSeal', 'voltageMaxV',
+  'contactKind', 'ways', 'rows', 'pitchMm', 'rowPitchMm', 'acceptedSeries', 'wireOdMaxMm', 'sealed', 'voltageMaxV',
 ]; // prettier-ignore
 
 /** Cavity and slot specifications and the housing with its cavities; for a header also its pins, and what carries them. */
@@ -86,7 +85,8 @@ function housingSpec(
   { isPart, cavities, part }: HousingShape,
 ): XmlElement {
   const ids = partIds(key);
-  const coding = part?.keying === 'none' ? 'Uncoded' : part?.keying;
+  // One line, as the schema wants it; the code as it is stands among the properties of the part.
+  const coding = part?.keying === 'none' ? 'Uncoded' : part?.keying?.replace(/[\r\n]+/g, ' ');
   const latch = part?.latchSide;
   return node('Specification', { id: ids.housing, type: 'ConnectorHousingSpecification' }, [
     value('Identification', housingName(name, key)),

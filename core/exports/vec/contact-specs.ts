@@ -11,12 +11,7 @@ import { material, node, refs, value } from './vec-values';
 export const PLACED_OF_CONTACT: readonly string[] = [
   'series', 'contactKind', 'areaMinMm2', 'areaMaxMm2', 'insulationMinMm', 'insulationMaxMm', 'finish', 'currentMaxA',
 ]; // prettier-ignore
-export const PLACED_OF_TERMINAL: readonly string[] = [
-  'areaMinMm2',
-  'areaMaxMm2',
-  'insulationMaxMm',
-  'studMm',
-];
+export const PLACED_OF_TERMINAL: readonly string[] = ['areaMinMm2', 'areaMaxMm2', 'insulationMaxMm'];
 export const PLACED_OF_SPLICE: readonly string[] = ['areaMinMm2', 'areaMaxMm2'];
 export const PLACED_OF_CAVITY_PART: readonly string[] = ['fitsSeries', 'odMinMm', 'odMaxMm'];
 

@@ -1,4 +1,4 @@
-import { sealsOf } from '../exchange/fitted';
+import { sealedEnds, sealKey } from '../exchange/fitted';
 import type { Junction } from '../exchange/junctions';
 import { UniqueNames } from '../exchange/unique-names';
 import { xmlId } from '../exchange/xml-id';
@@ -11,7 +11,7 @@ import { node, refs, value } from './vec-values';
 /** Which wire ends meet in which terminal, and in which cavity it sits. Wires that share a crimp share a point. */
 export function contactingSpec(ctx: VecContext): XmlElement {
   const names = new UniqueNames();
-  const seals = new Set(sealsOf(ctx.harness).map((s) => pieceIds.seal(s.key)));
+  const seals = sealedEnds(ctx.harness);
   return node('Specification', { id: 'Contacting', type: 'ContactingSpecification' }, [
     value('Identification', 'CONTACTING'),
     ctx.junctions.map((j) => contactPoint(ctx, j, names, seals)),
@@ -28,8 +28,9 @@ function contactPoint(
   const id = xmlId('Point', ...junction.key);
   const cavity = junction.at === 'cavity' && junction.cavity.exists ? junction.cavity : undefined;
   const sealed = junction.ends
-    .map((e) => roleId(pieceIds.seal([e.wire.wire.id, String(e.index)])))
-    .filter((role) => seals.has(role.slice(0, -'_role'.length)));
+    .map((e) => sealKey(e.wire.wire.id, e.index))
+    .filter((key) => seals.has(key.join(' ')))
+    .map((key) => roleId(pieceIds.seal(key)));
   if (sealed.length > 1)
     ctx.report.lose(junction.name, 'VEC has one seal for a crimp: the others stand as parts without a place');
   return node('ContactPoint', { id }, [

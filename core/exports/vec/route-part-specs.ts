@@ -8,7 +8,7 @@ type RoutePart = Extract<Part, { kind: 'covering' | 'grommet' | 'clamp' | 'tie' 
 
 /** What has an element of its own here, by kind. */
 export const PLACED_OF_ROUTE_PART: Readonly<Record<RoutePart['kind'], readonly string[]>> = {
-  covering: ['wallMm', 'tapeWidthMm'],
+  covering: ['wallMm'],
   grommet: ['boreMinMm', 'boreMaxMm'],
   clamp: [],
   tie: [],

@@ -21,7 +21,7 @@ const midnight = (date: string): string => `${date}T00:00:00Z`;
 /** Fields of the title block that stand in elements, and those of the project that a harness document says in its head. */
 const PLACED_OF_TITLE: ReadonlySet<string> = new Set([
   'title', 'identificationNumber', 'legalOwner', 'creator', 'approvalPerson', 'responsibleDepartment',
-  'technicalReference', 'supplementaryTitle', 'language', 'dateOfIssue',
+  'technicalReference', 'supplementaryTitle', 'dateOfIssue',
 ]); // prettier-ignore
 
 /** All but the fields that stand in a creation. */
