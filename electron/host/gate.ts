@@ -2,6 +2,7 @@ import { createHash, timingSafeEqual } from 'node:crypto';
 import { type IncomingHttpHeaders } from 'node:http';
 
 export const TOKEN_HEADER = 'x-latchwork-token';
+export const TICKET_HEADER = 'x-latchwork-ticket';
 
 const digest = (text: string): Buffer => createHash('sha256').update(text).digest();
 

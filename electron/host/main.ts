@@ -9,6 +9,7 @@ import { findChromium } from '../start/chromium.mjs';
 import { openAppWindow } from './app-window';
 import { type HostArguments, hostArguments } from './arguments';
 import { startHost } from './server';
+import { Ticket } from './ticket';
 
 z.config({ jitless: true });
 
@@ -37,8 +38,10 @@ async function main(argv: readonly string[]): Promise<void> {
     openExternal: async () => ({ status: 'here' }),
     initial: initialOf(given),
   });
+  const ticket = new Ticket(randomBytes(32).toString('base64url'));
   const host = await startHost({
     handlers,
+    ticket,
     windowFolder: places.windowFolder,
     token: randomBytes(32).toString('base64url'),
     port: given.port,
@@ -50,7 +53,7 @@ async function main(argv: readonly string[]): Promise<void> {
   if (given.window && !browser)
     process.stdout.write('No Chromium was found: open the address in a browser.\n');
   if (browser)
-    openAppWindow(browser, host.address)
+    openAppWindow(browser, `http://127.0.0.1:${host.port}/#ticket=${ticket.text}`)
       .once('error', () => process.stdout.write('The window did not open: open the address in a browser.\n'))
       .once('exit', () => void host.close());
 }

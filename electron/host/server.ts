@@ -4,13 +4,16 @@ import { type Handlers } from '@latchwork/core/bridge/contract';
 import { serveCall } from '@latchwork/core/bridge/serve-call';
 import { readWindowFile } from '../services/window-files';
 import { windowHeaders } from '../services/window-policy';
-import { TOKEN_HEADER, hostFits, originFits, tokenFits } from './gate';
+import { TICKET_HEADER, TOKEN_HEADER, hostFits, originFits, tokenFits } from './gate';
 import { readJsonBody } from './json-body';
+import { type Ticket } from './ticket';
 
 export interface HostOptions {
   readonly handlers: Handlers;
   readonly windowFolder: string;
   readonly token: string;
+  /** For a window whose address others can read. */
+  readonly ticket?: Ticket;
   /** 0 takes a free one. */
   readonly port: number;
 }
@@ -57,6 +60,7 @@ async function handle(
   const { port } = server.address() as AddressInfo;
   if (!hostFits(request.headers, port)) return answer(response, 403, { error: 'Wrong host.' });
   const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
+  if (pathname === '/ticket') return takeTicket(options, request, response);
   if (pathname.startsWith('/rpc/')) return call(options, pathname.slice('/rpc/'.length), request, response);
   if (request.method !== 'GET' && request.method !== 'HEAD')
     return answer(response, 405, { error: 'Only GET here.' });
@@ -69,6 +73,18 @@ async function handle(
     'Content-Length': file.bytes.length,
   });
   response.end(request.method === 'HEAD' ? undefined : file.bytes);
+}
+
+function takeTicket(
+  { token, ticket }: HostOptions,
+  request: IncomingMessage,
+  response: ServerResponse,
+): void {
+  if (request.method !== 'POST') return answer(response, 405, { error: 'Only POST here.' });
+  if (!originFits(request.headers)) return answer(response, 403, { error: 'Wrong origin.' });
+  if (!ticket?.takes(request.headers[TICKET_HEADER]))
+    return answer(response, 401, { error: 'Wrong ticket.' });
+  answer(response, 200, { token });
 }
 
 async function call(

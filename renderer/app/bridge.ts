@@ -9,10 +9,25 @@ declare global {
 }
 
 /** The host of this window: the preload's object in Electron, else the loopback host that served the page. */
-export function connect(): BridgeClient | null {
+export async function connect(): Promise<BridgeClient | null> {
   if (window.latchwork) return bridgeClient(window.latchwork);
-  const token = new URLSearchParams(location.hash.slice(1)).get('token');
+  const words = new URLSearchParams(location.hash.slice(1));
+  const ticket = words.get('ticket');
+  const token = ticket ? await tokenFor(ticket) : (words.get('token') ?? sessionStorage.getItem(KEPT));
   return token ? bridgeClient(httpBridge(token)) : null;
+}
+
+/** Where the token of a ticket is kept for a reload of this window; gone with the window. */
+const KEPT = 'latchwork-token';
+
+/** Exchanges the ticket, which is good once, and takes it out of the address. */
+async function tokenFor(ticket: string): Promise<string | null> {
+  const answer = await fetch('/ticket', { method: 'POST', headers: { 'x-latchwork-ticket': ticket } });
+  history.replaceState(null, '', location.pathname + location.search);
+  if (!answer.ok) return sessionStorage.getItem(KEPT);
+  const { token } = (await answer.json()) as { token: string };
+  sessionStorage.setItem(KEPT, token);
+  return token;
 }
 
 /** Calls the loopback host. The token came in the address's fragment and goes into a header. */

@@ -11,7 +11,6 @@ z.config({ jitless: true });
 
 const place = document.getElementById('root');
 if (!place) throw new Error('index.html has no #root');
-hostStore.setState({ client: connect() });
 const root = createRoot(place);
 // The canvas bench drives the same window with a scene of its own; its code is fetched only then.
 if (new URLSearchParams(location.search).has('bench'))
@@ -22,5 +21,10 @@ else {
       <App />
     </StrictMode>,
   );
-  void startUp();
+  void connect()
+    .catch(() => null)
+    .then((client) => {
+      hostStore.setState({ client });
+      return startUp();
+    });
 }

@@ -4,6 +4,7 @@ import { networkInterfaces } from 'node:os';
 import { connect } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { Ticket } from '../../../electron/host/ticket';
 import { type RunningHost, startHost } from '../../../electron/host/server';
 import { createHandlers, openServices } from '../../../electron/services/handlers';
 import { contentPolicy } from '../../../electron/services/window-policy';
@@ -11,7 +12,7 @@ import { tempFolder } from '../temp-folder';
 
 const token = 'a-token';
 
-async function host(): Promise<RunningHost> {
+async function host(ticket = new Ticket('a-ticket')): Promise<RunningHost> {
   const folder = tempFolder();
   const places = {
     dataFolder: join(folder, 'data'),
@@ -30,7 +31,7 @@ async function host(): Promise<RunningHost> {
     openExternal: async () => ({ status: 'here' }),
     initial: null,
   });
-  const running = await startHost({ handlers, windowFolder: places.windowFolder, token, port: 0 });
+  const running = await startHost({ handlers, windowFolder: places.windowFolder, token, ticket, port: 0 });
   onTestFinished(() => running.close());
   return running;
 }
@@ -155,6 +156,68 @@ describe('the browser host', () => {
 
   it('refuses to be posted to elsewhere', async () => {
     expect((await send(await host(), '/', { method: 'POST' })).status).toBe(405);
+  });
+
+  it('gives the token for a ticket, once and in time', async () => {
+    const ask = (running: RunningHost, ticket: string, headers: Record<string, string> = {}) =>
+      send(running, '/ticket', {
+        method: 'POST',
+        headers: { origin: `http://127.0.0.1:${running.port}`, 'x-latchwork-ticket': ticket, ...headers },
+      });
+    const running = await host();
+    expect((await ask(running, 'a-ticke')).status).toBe(401);
+    expect((await ask(running, 'a-ticket', { origin: 'http://example.org' })).status).toBe(403);
+    expect((await send(running, '/ticket')).status).toBe(405);
+    expect(JSON.parse((await ask(running, 'a-ticket')).body)).toEqual({ token });
+    expect((await ask(running, 'a-ticket')).status).toBe(401);
+    let now = 0;
+    const late = await host(new Ticket('a-ticket', () => now));
+    now = 61_000;
+    expect((await ask(late, 'a-ticket')).status).toBe(401);
+  });
+
+  it('opens no socket: an upgrade is answered like any request, and its words are not taken for calls', async () => {
+    const running = await host();
+    const headers = { connection: 'Upgrade', upgrade: 'websocket', 'sec-websocket-version': '13', 'sec-websocket-key': 'dGhlIHNhbXBsZSBub25jZQ==' }; // prettier-ignore
+    for (const path of ['/', '/rpc/app:info', '/socket'])
+      expect((await send(running, path, { headers })).status, path).not.toBe(101);
+    expect(
+      (await send(running, '/rpc/app:info', { headers: { ...headers, origin: 'http://example.org' } }))
+        .status,
+    ).toBe(405);
+  });
+
+  it.each([
+    ['CONNECT', '127.0.0.1:22'],
+    ['TRACE', '/'],
+    ['DELETE', '/index.html'],
+  ])('does not do what it was not made for: %s %s', async (method, path) => {
+    const answer = await send(await host(), path, { method }).catch(() => ({ status: 0 }));
+    expect(answer.status).not.toBe(200);
+  });
+
+  it('is no way to elsewhere: it has its own page only', async () => {
+    expect((await send(await host(), 'http://example.org/')).body).toBe('<!doctype html>');
+  });
+
+  it.each([
+    '/%2e%2e/%2e%2e/etc/passwd', '/..%2f..%2fetc/passwd', '/..%5c..%5cetc/passwd', '/%252e%252e/package.json', '/index.html/../../package.json',
+    '/.%00./package.json', '/assets', '/assets/', '/C:/Windows/win.ini', '/%c0%ae%c0%ae/package.json', '/index.html%00.js', '/.git/config',
+  ])('does not climb out or list: %s', async (path) => {
+    const answer = await send(await host(), path);
+    expect([answer.status, answer.body.includes('latchwork-project') || answer.body.includes('root:')]).toEqual([404, false]);
+  }); // prettier-ignore
+
+  it('stops reading a body that is too long, whatever length it claims', async () => {
+    const { port } = await host();
+    const status = await new Promise<string>((resolve) => {
+      const socket = connect({ host: '127.0.0.1', port });
+      socket.on('data', (chunk) => resolve(chunk.toString().split('\r\n')[0] ?? ''));
+      socket.on('error', () => resolve('closed'));
+      socket.write(`POST /rpc/app:info HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nOrigin: http://127.0.0.1:${port}\r\nx-latchwork-token: wrong\r\nContent-Type: application/json\r\nContent-Length: 99999999999\r\n\r\n{`); // prettier-ignore
+      onTestFinished(() => void socket.destroy());
+    });
+    expect(status).toMatch(/401|closed/);
   });
 
   it.each(['/../package.json', '/%2e%2e/package.json', '//etc/passwd', '/nothing.js'])(
