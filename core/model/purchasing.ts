@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { Colour } from './colour';
 import { Id } from './ids';
 import type { PartKind } from './parts/part';
-import type { Project } from './project';
 
 /** Share of what is needed that is lost on the way: 0.03 is three in a hundred. */
 const share = z.number().min(0).max(1).optional();
@@ -79,18 +78,23 @@ export interface PurchasingValue {
   readonly source: string;
 }
 
+/** A project, as far as it matters here. */
+interface Ordered {
+  readonly purchasing?: Purchasing | undefined;
+}
+
 type NumberField = 'setUpPieces' | 'samplesPerCrimp' | 'runWasteMm';
 
 const ENTERED = 'entered for this project';
 
-export function purchasingValue(project: Project, field: NumberField): PurchasingValue {
+export function purchasingValue(project: Ordered, field: NumberField): PurchasingValue {
   const value = project.purchasing?.[field];
   return value === undefined
     ? { value: PURCHASING_DEFAULTS[field], source: PURCHASING_DEFAULTS.source }
     : { value, source: ENTERED };
 }
 
-export function scrapOf(project: Project, kind: PartKind): PurchasingValue {
+export function scrapOf(project: Ordered, kind: PartKind): PurchasingValue {
   const value = project.purchasing?.scrap?.[kind];
   return value === undefined
     ? { value: PURCHASING_DEFAULTS.scrap[kind], source: PURCHASING_DEFAULTS.source }
