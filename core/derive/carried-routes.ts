@@ -1,6 +1,6 @@
 import { byId } from '../base/by-id';
 import type { Node, Segment } from '../model/topology';
-import type { FoundRoute, Route, RouterState } from './route';
+import type { FoundRoute, Route, RouterState } from './router-state';
 import type { ShortestTree } from './shortest-tree';
 
 /** The board as it is now. */

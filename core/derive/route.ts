@@ -2,13 +2,10 @@ import { byId } from '../base/by-id';
 import type { Node, Segment } from '../model/topology';
 import { carriedRoutes } from './carried-routes';
 import { segmentPath } from './formboard/segment-path';
+import type { FoundRoute, Route, RouterState } from './router-state';
 import { shortestTree, type Edge, type ShortestTree } from './shortest-tree';
 
-/** The way of a wire over the formboard, or why there is none. */
-export type Route =
-  | { readonly found: true; readonly segments: readonly string[]; readonly lengthMm: number }
-  | { readonly found: false; readonly reason: 'end-without-node' | 'not-connected' | 'path-broken' };
-export type FoundRoute = Extract<Route, { found: true }>;
+export type { Route };
 
 export interface Router {
   /** The shortest way between two nodes. The same pair always gives the same object. */
@@ -23,16 +20,6 @@ export interface Router {
   touchedSince(before: Router): ReadonlySet<Route> | null;
   /** How many ways it had to look for; those that were carried over do not count. */
   searches(): number;
-}
-
-/** What the next router is made from. */
-export interface RouterState {
-  readonly nodes: readonly Node[];
-  readonly segments: readonly Segment[];
-  readonly lengths: readonly number[];
-  /** Found routes by "from to", and by "from segment … to" for pinned ones. */
-  readonly shortest: ReadonlyMap<string, FoundRoute>;
-  readonly pinned: ReadonlyMap<string, FoundRoute>;
 }
 
 const NO_NODE: Route = { found: false, reason: 'end-without-node' };
