@@ -2,6 +2,7 @@ import { buildSequence } from './build-sequence';
 import { connectionTable } from './connection-table';
 import { crimpSheets } from './crimp-sheets';
 import { cutList } from './cut-list';
+import { cutOuts } from './cut-outs';
 import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
 import { formboard } from './formboard';
@@ -35,6 +36,7 @@ export const EXPORTERS: readonly Exporter[] = [
   testTable,
   inspectionPlan,
   recordSheets,
+  cutOuts,
   findingsReport,
   vec,
   kbl,
