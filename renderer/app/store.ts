@@ -89,6 +89,11 @@ const afterFrame = (task: () => void): void => {
 };
 
 const REST_MS = 600;
+/** Projects of up to so many wires have their alternates tried as they are opened; larger ones when they rest. */
+const ALTERNATES_AT_ONCE = 1000;
+
+const toldOfAlternates = ({ findings }: CheckResult) =>
+  findings.filter((f) => f.rule === 'alternate-checked');
 
 const afterRest = (task: () => void): (() => void) => {
   const timer = setTimeout(task, REST_MS);
@@ -112,19 +117,23 @@ export function createAppStore(options: StoreOptions = {}) {
     const checkAll = (harness: Harness, previous?: CheckResult): CheckResult => {
       const catalogue = (heldAgainst = get().catalogue);
       const raw = checkHarness(harness, RULES, previous && rawCheckOf(previous), { catalogue });
-      const known = previous && alternates && speaksOf(alternates, harness.project, catalogue);
-      if (!known) alternates = checkAlternates(raw, catalogue, alternates);
+      const isLarge = harness.wires.length > ALTERNATES_AT_ONCE;
+      const speaks = (): boolean =>
+        alternates !== undefined && speaksOf(alternates, harness.project, catalogue);
+      const known = previous !== undefined && speaks();
+      if (!known && !isLarge) alternates = checkAlternates(raw, catalogue, previous && alternates);
       stopResting();
-      if (known && alternates && alternates.checks.length > 0) stopResting = whenResting(tryAlternates);
-      return alternates ? withAlternates(raw, alternates) : raw;
+      if (known ? alternates && alternates.checks.length > 0 : isLarge)
+        stopResting = whenResting(tryAlternates);
+      return alternates && speaks() ? withAlternates(raw, alternates) : raw;
     };
     /** Alternates are tried anew when the design rests: each costs as much as an edit. */
     const tryAlternates = (): void => {
       const { check, catalogue } = get();
-      const before = alternates;
-      alternates = checkAlternates(check, catalogue, before);
-      if (JSON.stringify(alternates.findings) !== JSON.stringify(before?.findings))
-        set({ check: withAlternates(check, alternates) });
+      alternates = checkAlternates(check, catalogue, alternates);
+      const next = withAlternates(check, alternates);
+      if (JSON.stringify(toldOfAlternates(next)) !== JSON.stringify(toldOfAlternates(check)))
+        set({ check: next });
     };
     const checkLater = (): void => {
       if (checking) return;
