@@ -68,6 +68,7 @@ function Volumes({ modes }: { modes: ReactNode }) {
     <DocumentGrid
       table={table}
       empty={EMPTY}
+      renderCell={(column, row) => costText(column.key, row.cells)}
       head={(tools) => (
         <>
           <div className="bar">
@@ -97,4 +98,12 @@ function narrowed(table: Table): Table {
     /^(item|partNumber|colour|unit|perHarness|v\d+-(order|cost))$/.test(c.key),
   );
   return { ...table, columns: [...shown, ...table.columns.filter((c) => c.key === 'description')] };
+}
+
+/** Costs of lines with two digits, so that the points stand below each other; sums stay as they are. */
+function costText(key: string, cells: Table['rows'][number]): string | undefined {
+  const value = cells[key];
+  return key.endsWith('-cost') && cells['item'] !== null && typeof value === 'number'
+    ? value.toFixed(2)
+    : undefined;
 }

@@ -21,7 +21,7 @@ interface PaperColumn {
 }
 
 const COLUMNS: readonly PaperColumn[] = [
-  { title: 'Item', share: 4, keys: ['item'], align: 'right' },
+  { title: 'Item', share: 5, keys: ['item'], align: 'right' },
   { title: 'Part number', share: 14, keys: ['partNumber', 'colour'] },
   { title: 'Maker, description', share: 29, keys: ['maker', 'description'] },
   { title: 'Form', share: 5, keys: ['form'] },
