@@ -1,11 +1,10 @@
 import { distance, type Point } from '../../../base/point';
 import { awayFromRunsDeg } from '../board-angle';
+import { bodyOutline, type BodyOutline } from '../body-outline';
 import type { ConnectorUse } from '../../harness';
 import type { Node } from '../../../model/topology';
 import type { BoardConnector, BoardNode, BoardSegment } from './board-items';
 
-const ASSUMED_PITCH_MM = 3;
-const ASSUMED_DEPTH_MM = 15;
 /** Room between connectors that share a node, mm. */
 const GAP_MM = 4;
 
@@ -18,11 +17,11 @@ export function connectorsAt(
   anglesDeg?: ReadonlyMap<string, number>,
 ): readonly BoardConnector[] {
   const away = awayFrom(node, segments);
-  const sizes = uses.map(sizeOf);
+  const sizes = uses.map((use) => bodyOutline(use.resolved.part));
   const total = sizes.reduce((sum, s) => sum + s.acrossMm, 0) + GAP_MM * (sizes.length - 1);
   let side = -total / 2;
   return uses.map((use, i) => {
-    const size = sizes[i] as ReturnType<typeof sizeOf>;
+    const size = sizes[i] as BodyOutline;
     const off = side + size.acrossMm / 2;
     side += size.acrossMm + GAP_MM;
     const { id, formboardAngleDeg } = use.resolved.connector;
@@ -36,21 +35,6 @@ export function connectorsAt(
       at: { x: at.x - Math.sin(away) * off, y: at.y + Math.cos(away) * off },
     };
   });
-}
-
-/** Outline of the body seen with the latch on top: over the ways, and along the mating axis, mm. */
-function sizeOf({ resolved: { part } }: ConnectorUse): {
-  alongMm: number;
-  acrossMm: number;
-  sizeKnown: boolean;
-} {
-  const columns = part ? Math.ceil(part.ways / Math.min(part.rows ?? 1, part.ways)) : 2;
-  const body = part?.body;
-  return {
-    alongMm: body?.lengthMm ?? ASSUMED_DEPTH_MM,
-    acrossMm: body?.widthMm ?? columns * (part?.pitchMm ?? ASSUMED_PITCH_MM) + 4,
-    sizeKnown: body?.lengthMm !== undefined && body.widthMm !== undefined,
-  };
 }
 
 /** Direction in which a segment leaves a node, radians. */

@@ -2,8 +2,11 @@ import { distance, type Point } from '@latchwork/core/base/point';
 import { heldMoves } from '@latchwork/core/derive/formboard/held-moves';
 import { segmentPath } from '@latchwork/core/derive/formboard/segment-path';
 import type { Node, Segment } from '@latchwork/core/model/topology';
+import { byId } from '@latchwork/core/base/by-id';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../generate/harness/random';
+import { randomTree } from '../../commands/random-tree';
 
 const node = (id: string, x: number, y: number): Node => ({ id, designator: id, position: { x, y } });
 const run = (id: string, from: string, to: string, more: Partial<Segment> = {}): Segment => ({
@@ -115,4 +118,41 @@ it('never changes the drawn length of a locked segment, straight or curved, wher
     ),
     { numRuns: 200 },
   );
+});
+
+it('moves any nodes of any tree with every locked length kept, or says what holds them', () => {
+  let accepted = 0;
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1e6 }), fc.boolean(), (seed, together) => {
+      const random = createRandom(seed);
+      const tree = randomTree(seed, 10);
+      const segments = tree.segments.map((s) => (random() < 0.4 ? { ...s, lengthLocked: true } : s));
+      const chosen = tree.nodes.filter(() => random() < 0.4);
+      const common = { x: random() * 100 - 50, y: random() * 100 - 50 };
+      const moves = chosen.map(({ id, position }) => {
+        const by = together ? common : { x: random() * 100 - 50, y: random() * 100 - 50 };
+        return { id, to: { x: position.x + by.x, y: position.y + by.y } };
+      });
+      const held = heldMoves({ nodes: tree.nodes, segments }, moves);
+      if (!held.ok) {
+        expect(held.problem).toMatch(/locked/);
+        return;
+      }
+      accepted++;
+      const { nodes: placed, vias } = held.value;
+      expect([...placed.keys()].sort()).toEqual(chosen.map((n) => n.id).sort());
+      const before = byId(tree.nodes);
+      const after = new Map(
+        tree.nodes.map((n) => [n.id, { ...n, position: placed.get(n.id) ?? n.position }]),
+      );
+      for (const s of segments) {
+        if (!s.lengthLocked) continue;
+        const via = vias.get(s.id);
+        const now = { ...s, ...(via ? { via: [...via] } : {}) };
+        expect(segmentPath(now, after)!.lengthMm).toBeCloseTo(segmentPath({ ...s }, before)!.lengthMm, 5);
+      }
+    }),
+    { numRuns: 150 },
+  );
+  expect(accepted).toBeGreaterThan(20);
 });
