@@ -1,5 +1,6 @@
 import { csvOfTable } from '@latchwork/core/exports/csv';
 import { jsonOfTable } from '@latchwork/core/exports/json';
+import { withProvenance } from '@latchwork/core/exports/provenance';
 import type { Table } from '@latchwork/core/exports/table';
 import { xlsxOfTable } from './table-xlsx';
 
@@ -10,7 +11,7 @@ export type DocumentFormat = (typeof DOCUMENT_FORMATS)[number];
 export async function documentBytes(table: Table, format: DocumentFormat): Promise<Uint8Array> {
   switch (format) {
     case 'csv':
-      return Buffer.from(csvOfTable(table), 'utf8');
+      return Buffer.from(csvOfTable(withProvenance(table)), 'utf8');
     case 'json':
       return Buffer.from(jsonOfTable(table), 'utf8');
     case 'xlsx':
