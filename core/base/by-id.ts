@@ -16,19 +16,10 @@ export function byId<T extends WithId>(list: readonly T[]): PlacedMap<T> {
   return index as PlacedMap<T>;
 }
 
-/**
- * Lets a list share the index of the one that it came from, where objects were only replaced, or put on or taken off at the
- * end. Otherwise it gets its own when asked.
- */
+/** Lets a list share the index of the one that it came from, where that is possible. Otherwise it gets its own when asked. */
 export function followIndex(before: readonly WithId[], after: readonly WithId[]): void {
   const index = indexes.get(before);
   if (!index || indexes.has(after)) return;
-  const both = Math.min(before.length, after.length);
-  for (let i = 0; i < both; i++) {
-    const a = before[i] as WithId;
-    const b = after[i] as WithId;
-    if (a !== b && a.id !== b.id) return;
-  }
-  const followed = index.extended(after);
+  const followed = index.followedBy(after);
   if (followed) indexes.set(after, followed);
 }

@@ -1,20 +1,35 @@
 type WithId = { readonly id: string };
 
+/** From so many places off on, a list gets places of its own. */
+const MAX_SLACK = 16;
+
+/** Objects between the equal beginning and the equal end of two lists; more than that are entered anew. */
+const MAX_MIDDLE = 200;
+
 /**
  * Values that stand beside the objects of a list, by the id of the object. Lists of which one grew out of the other share the
- * places: each id has one place in all of them, and whether this list has it there is looked up in the list itself.
+ * places, which are hints: an id stands there or at most `slack` places off, where others came or went before it. Whether it
+ * does is looked up in the list itself.
  */
 export class PlacedMap<T> implements ReadonlyMap<string, T> {
   constructor(
     private readonly objects: readonly WithId[],
     private readonly places: Map<string, number>,
     private readonly values_: readonly T[],
+    private readonly slack = 0,
   ) {}
 
   /** Place of an id in the list, or undefined. */
   placeOf(id: string): number | undefined {
     const at = this.places.get(id);
-    return at !== undefined && this.objects[at]?.id === id ? at : undefined;
+    if (at === undefined) return undefined;
+    const { objects } = this;
+    if (objects[at]?.id === id) return at;
+    for (let off = 1; off <= this.slack; off++) {
+      if (objects[at - off]?.id === id) return at - off;
+      if (objects[at + off]?.id === id) return at + off;
+    }
+    return undefined;
   }
 
   get(id: string): T | undefined {
@@ -26,28 +41,33 @@ export class PlacedMap<T> implements ReadonlyMap<string, T> {
     return this.placeOf(id) !== undefined;
   }
 
-  /** Whether both share the places, so that an id that is in both has the same place. */
-  hasPlacesOf(other: PlacedMap<unknown>): boolean {
-    return this.places === other.places;
+  /** Whether both have the same ids at the same places, as far as the shorter one goes. */
+  isAlike(other: PlacedMap<unknown>): boolean {
+    const both = Math.min(this.objects.length, other.objects.length);
+    return sameIdsUntil(this.objects, other.objects, both) === both;
   }
 
   /** Other values beside the same objects. */
   beside<U>(values: readonly U[]): PlacedMap<U> {
-    return new PlacedMap(this.objects, this.places, values);
+    return new PlacedMap(this.objects, this.places, values, this.slack);
   }
 
-  /**
-   * The index of a list that has the same ids at its beginning, and perhaps more; undefined when one of these has another
-   * place in a list that shares the places.
-   */
-  extended(list: readonly (WithId & T)[]): PlacedMap<T> | undefined {
-    for (let i = this.objects.length; i < list.length; i++) {
+  /** The index of a list in which few came or went; undefined when it needs places of its own. */
+  followedBy(list: readonly (WithId & T)[]): PlacedMap<T> | undefined {
+    const { objects, places } = this;
+    const shift = list.length - objects.length;
+    const start = sameIdsUntil(objects, list, Math.min(objects.length, list.length));
+    let end = list.length;
+    while (end > start && end - shift > start && objects[end - shift - 1]?.id === list[end - 1]?.id) end--;
+    const slack = this.slack + (end < list.length ? Math.abs(shift) : 0);
+    if (slack > MAX_SLACK || end - start > MAX_MIDDLE) return undefined;
+    for (let i = start; i < end; i++) {
       const { id } = list[i] as WithId;
-      const at = this.places.get(id);
-      if (at !== undefined && at !== i) return undefined;
-      this.places.set(id, i);
+      const at = places.get(id);
+      if (at === undefined) places.set(id, i);
+      else if (Math.abs(at - i) > slack) return undefined;
     }
-    return new PlacedMap(list, this.places, list);
+    return new PlacedMap(list, places, list, slack);
   }
 
   get size(): number {
@@ -74,4 +94,10 @@ export class PlacedMap<T> implements ReadonlyMap<string, T> {
   forEach(call: (value: T, id: string, map: ReadonlyMap<string, T>) => void): void {
     for (const [id, value] of this.entries()) call(value, id, this);
   }
+}
+
+/** How far two lists have the same ids. */
+function sameIdsUntil(a: readonly WithId[], b: readonly WithId[], end: number): number {
+  for (let i = 0; i < end; i++) if (a[i] !== b[i] && a[i]?.id !== b[i]?.id) return i;
+  return end;
 }

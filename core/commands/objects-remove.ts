@@ -4,7 +4,7 @@ import { COLLECTIONS, type Collection, type Project } from '../model/project';
 import type { Datum } from '../model/topology';
 import { command } from './command';
 import { removeObjects } from './shared/draft-object';
-import { unusedContacts } from './shared/drop-contact';
+import { freedContacts } from './shared/drop-contact';
 import { withoutUndefined } from './shared/without-undefined';
 
 /** Takes objects away with everything that cannot stand without them: a connector takes its wires and mates. */
@@ -23,12 +23,7 @@ export const objectsRemove = command({
     const gone = withDependents(project, ids);
     const rest = clearNames(draft, project, gone);
     for (const collection of COLLECTIONS) removeObjects(draft, rest, collection, gone);
-    const left = {
-      wires: project.wires.filter((w) => !gone.has(w.id)),
-      connectors: project.connectors.filter((c) => !gone.has(c.id)),
-      contacts: project.contacts,
-    };
-    removeObjects(draft, project, 'contacts', unusedContacts(left));
+    removeObjects(draft, project, 'contacts', freedContacts(project, gone));
   },
 });
 
@@ -78,9 +73,7 @@ function clearNames(
   ): void => {
     const list = project[collection] as readonly Project[C][number][];
     if (!list.some((item) => !gone.has(item.id) && needs(item))) return;
-    const mended = list
-      .map((item) => (needs(item) ? { ...item, ...mend(item) } : item))
-      .map(withoutUndefined);
+    const mended = list.map((item) => (needs(item) ? withoutUndefined({ ...item, ...mend(item) }) : item));
     Object.assign(out, { [collection]: mended });
     Object.assign(draft, { [collection]: mended });
   };

@@ -51,7 +51,7 @@ export function patchedEnds(
   wires: PlacedMap<ResolvedWire>,
   { gone, fresh }: ListDifference<ResolvedWire>,
 ): EndTable {
-  const samePlaces = before.connectors === connectors || before.connectors.hasPlacesOf(connectors);
+  const samePlaces = before.connectors === connectors || before.connectors.isAlike(connectors);
   if (!samePlaces || before.isDangling || gone.length + fresh.length > wires.size / 4)
     return endTable(connectors, wires.values());
   const ends = before.ends.slice(0, connectors.size);

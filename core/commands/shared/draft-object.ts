@@ -57,6 +57,8 @@ export function removeObjects(
   gone: ReadonlySet<string>,
 ): void {
   if (gone.size === 0) return;
+  const known = byId<{ readonly id: string }>(project[collection]);
+  if (gone.size < project[collection].length && ![...gone].some((id) => known.has(id))) return;
   const rest = (project[collection] as readonly { id: string }[]).filter((o) => !gone.has(o.id));
   if (rest.length !== project[collection].length) Object.assign(draft, { [collection]: rest });
 }

@@ -14,13 +14,23 @@ export function dropContact(
   if (!stillUsed) draft.contacts = draft.contacts.filter((c) => c.id !== contact);
 }
 
-/** Contacts of the given project that no end and no cavity names. */
-export function unusedContacts(
-  project: Pick<Project, 'wires' | 'connectors' | 'contacts'>,
+/** Contacts that objects which go have named, and that no end and no cavity names which stays. */
+export function freedContacts(
+  project: Pick<Project, 'wires' | 'connectors'>,
+  gone: ReadonlySet<string>,
 ): ReadonlySet<string> {
-  const used = new Set<string>();
-  for (const w of project.wires)
-    for (const e of w.ends) if (e.at === 'cavity' && e.contact) used.add(e.contact);
-  for (const c of project.connectors) for (const e of c.cavities) if (e.contact) used.add(e.contact);
-  return new Set(project.contacts.filter((c) => !used.has(c.id)).map((c) => c.id));
+  const freed = new Set<string>();
+  const each = (isGone: boolean, see: (contact: string) => void): void => {
+    for (const w of project.wires) {
+      if (gone.has(w.id) !== isGone) continue;
+      for (const e of w.ends) if (e.at === 'cavity' && e.contact) see(e.contact);
+    }
+    for (const c of project.connectors) {
+      if (gone.has(c.id) !== isGone) continue;
+      for (const e of c.cavities) if (e.contact) see(e.contact);
+    }
+  };
+  each(true, (contact) => freed.add(contact));
+  if (freed.size > 0) each(false, (contact) => freed.delete(contact));
+  return freed;
 }
