@@ -9,7 +9,8 @@ import { moved } from '../drawing/items';
 import { BoardSheet } from './board-sheet';
 import { cavityTable } from './cavity-table';
 import { drawAngles } from './draw-angles';
-import { along, drawConnectors } from './draw-connectors';
+import { along, reachMm } from './draw-body';
+import { drawConnectors } from './draw-connectors';
 import { drawDimensions } from './draw-dimensions';
 import { drawRuns, nameRuns } from './draw-runs';
 import { drawThings, nameThings } from './draw-things';
@@ -36,7 +37,7 @@ export const boardFigures = memoByIdentity((harness: Harness): BoardFigures => {
   drawAngles(sheet, scene);
   for (const c of scene.connectors) {
     const table = cavityTable(harness, c);
-    const clearMm = Math.max(c.alongMm, c.acrossMm) / 2 + 5;
+    const clearMm = Math.max(reachMm(c) - c.alongMm / 2, c.acrossMm / 2) + 2;
     const options = { clearMm, liked: c.angle, layer: 'leaders', under: true } as const;
     sheet.place(table, along(c, c.alongMm / 2), options, table.draw);
   }

@@ -5,7 +5,7 @@ import { boxItem, textItem } from '../drawing/items';
 import { scaledDrawing } from '../drawing/scaled';
 import { type TextLook, textWidthMm } from '../drawing/text-width';
 import { BoardSheet } from './board-sheet';
-import { along } from './draw-connectors';
+import { along } from './draw-body';
 import type { Size, Tiling } from './tiles';
 
 /** All on paper, mm. */

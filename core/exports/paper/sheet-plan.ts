@@ -16,7 +16,10 @@ export interface SheetPlan {
 const CAUTION_MM = 9;
 const STRIP_MM = 20;
 
-/** On wide sheets strip and caution stand beside the title block, on narrow ones above it. */
+/** Room beside the title block that the caution alone can use. */
+const CAUTION_WIDTH_MM = 60;
+
+/** Strip and caution stand beside the title block where it leaves room for them, else above it. */
 export function sheetPlan(sheet: Sheet): SheetPlan {
   const frame = frameOfSheet(sheet);
   const title = titleBlockBox(frame);
@@ -31,6 +34,14 @@ export function sheetPlan(sheet: Sheet): SheetPlan {
       window: across(frame.minY, title.minY),
     };
   }
+  if (title.minX - frame.minX >= CAUTION_WIDTH_MM)
+    return {
+      frame,
+      title,
+      caution: { ...title, minX: frame.minX, maxX: title.minX },
+      strip: across(title.minY - STRIP_MM, title.minY),
+      window: across(frame.minY, title.minY - STRIP_MM),
+    };
   const cautionTop = title.minY - CAUTION_MM;
   const stripTop = cautionTop - STRIP_MM;
   return {

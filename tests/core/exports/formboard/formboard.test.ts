@@ -80,10 +80,20 @@ describe('the formboard of a small harness', () => {
   });
 
   it('draws an assumed outline dashed, a stated one whole', () => {
-    const outlines = (d: Drawing) => d.items.filter((i) => i.kind === 'polyline' && i.layer === 'connectors' && i.fill === 'paper').map((i) => i.kind === 'polyline' && i.dash); // prettier-ignore
+    const outlines = (d: Drawing) => d.items.filter((i) => i.kind === 'polyline' && i.layer === 'connectors' && i.fill === 'paper' && i.line === 'thick').map((i) => i.kind === 'polyline' && i.dash); // prettier-ignore
     expect(outlines(drawn())).toEqual(['dashed', 'dashed']);
     const body = { widthMm: 13, heightMm: 6, lengthMm: 18 };
     expect(outlines(drawn((t) => void (t.part('housing', 'H-SOCKET').body = body)))).toEqual([undefined, 'dashed']); // prettier-ignore
+  });
+
+  it('tells plugs, receptacles, latches and cavity 1 apart by their signs', () => {
+    const signs = (d: Drawing) => d.items.filter((i) => i.kind === 'polyline' && i.layer === 'connectors').length; // prettier-ignore
+    const bare = signs(drawn());
+    const without = (change: (t: TinyDraft) => void): number => bare - signs(drawn(change));
+    expect(without((t) => void delete t.part('housing', 'H-SOCKET').bodyForm)).toBe(1);
+    expect(without((t) => void delete t.part('housing', 'H-PIN').bodyForm)).toBe(1);
+    expect(without((t) => void delete t.part('housing', 'H-PIN').latchSide)).toBe(1);
+    expect(without((t) => void delete t.part('housing', 'H-PIN').cavityOneCorner)).toBe(1);
   });
 
   it('lists runs, nodes and connectors in its table', () => {
