@@ -1,10 +1,9 @@
 import { z } from 'zod';
 import { Point } from '../base/point';
-import { heldMoves } from '../derive/formboard/held-moves';
 import { Id } from '../model/ids';
 import { command } from './command';
 import { missing } from './shared/draft-object';
-import { relay } from './shared/relay';
+import { moveObjects, whatHolds } from './shared/placed';
 
 /**
  * Moves nodes of the formboard, for the end of a gesture. Locked segments keep their drawn length: a node slides, or the
@@ -17,11 +16,9 @@ export const nodesMove = command({
   refuse(project, { moves }) {
     const gone = missing(project, 'nodes', moves.map((m) => m.id), 'node'); // prettier-ignore
     if (gone) return gone;
-    const held = heldMoves(project, moves);
-    return held.ok ? null : held.problem;
+    return whatHolds(project, moves);
   },
   run(draft, { moves }, _context, project) {
-    const held = heldMoves(project, moves);
-    if (held.ok) relay(draft, project, { ...held.value, angles: new Map() });
+    moveObjects(draft, project, moves);
   },
 });

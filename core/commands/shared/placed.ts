@@ -1,7 +1,9 @@
 import type { Draft } from 'immer';
 import { add, type Point } from '../../base/point';
+import { heldMoves } from '../../derive/formboard/held-moves';
 import type { Project } from '../../model/project';
 import { draftObject, objectIn } from './draft-object';
+import { relay } from './relay';
 
 const PLACED = ['connectors', 'equipment', 'splices', 'nodes'] as const;
 type PlacedCollection = (typeof PLACED)[number];
@@ -18,13 +20,29 @@ export function placed(
   return undefined;
 }
 
-/** Writes new positions. Equipment takes its connectors along, unless they are moved themselves. */
-export function moveObjects(
-  draft: Draft<Project>,
-  project: Project,
-  moves: readonly { id: string; to: Point }[],
-): void {
-  const all = new Map(moves.map((m) => [m.id, m.to]));
+type Moves = readonly { id: string; to: Point }[];
+
+const nodeMoves = (project: Project, moves: Moves): Moves =>
+  moves.filter((m) => objectIn(project, 'nodes', m.id) !== undefined);
+
+/** What keeps nodes from going where they are to go: locked lengths, in words. Null where nothing does. */
+export function whatHolds(project: Project, moves: Moves): string | null {
+  const nodes = nodeMoves(project, moves);
+  if (nodes.length === 0) return null;
+  const held = heldMoves(project, nodes);
+  return held.ok ? null : held.problem;
+}
+
+/**
+ * Writes new positions. Equipment takes its connectors along, unless they are moved themselves; nodes keep the lengths of
+ * locked segments, and take via points along.
+ */
+export function moveObjects(draft: Draft<Project>, project: Project, moves: Moves): void {
+  const nodes = nodeMoves(project, moves);
+  const held = nodes.length > 0 && heldMoves(project, nodes);
+  if (held && held.ok) relay(draft, project, { ...held.value, angles: new Map() });
+  const moved = new Set(nodes.map((m) => m.id));
+  const all = new Map(moves.filter((m) => !moved.has(m.id)).map((m) => [m.id, m.to]));
   for (const { id, to } of moves) {
     const from = objectIn(project, 'equipment', id)?.position;
     if (!from) continue;

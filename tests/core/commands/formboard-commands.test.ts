@@ -172,6 +172,20 @@ describe('a connector on the formboard', () => {
   }); // prettier-ignore
 });
 
+test('a locked length is kept by whatever moves its nodes', () => {
+  const p = tiny((t) => (t.project.segments[0]!.lengthLocked = true));
+  const [n1, n2] = p.nodes.map((n) => n.id) as [string, string];
+  const to = { x: 0, y: 100 };
+  for (const call of [
+    { id: 'objects.move', args: { moves: [{ id: n2, to }] } },
+    { id: 'node.edit', args: { id: n2, change: { position: to } } },
+  ] as Call[])
+    expect(after(p, call).nodes[1]!.position).toEqual({ x: 0, y: 300 });
+  expect(refusal(p, { id: 'objects.align', args: { ids: [n1, n2], edge: 'left' } })).toBe(
+    'The length of S1 is locked; its ends cannot move like this.',
+  );
+});
+
 test('a segment is locked, bent and let go by one command', () => {
   const p = tiny();
   const id = p.segments[0]!.id;
