@@ -22,6 +22,7 @@ export const segmentEdit = command({
       bendRadiusMm: s.bendRadiusMm.nullable(),
       holeMm: s.holeMm.nullable(),
       wireStyles: s.wireStyles.nullable(),
+      noiseGapMm: s.noiseGapMm.nullable(),
     }),
   }),
   refuse: (project, { id }) => missing(project, 'segments', [id], 'segment'),

@@ -27,6 +27,8 @@ export const Segment = z.strictObject({
   holeMm: positive.optional(),
   /** Styles of wire that are approved for the place where this run lies. */
   wireStyles: z.array(z.string().min(1)).optional(),
+  /** Gap that is kept along this run between its noisy and its quiet wires; absent: they lie in one bundle. */
+  noiseGapMm: notNegative.optional(),
 });
 export type Segment = z.infer<typeof Segment>;
 

@@ -11,20 +11,21 @@ import { dropLimit, setLimit } from './shared/example-route';
 import { signalsOfWire } from './shared/wire-facts';
 
 /**
- * Speaks where signals are stated to be quiet and others to be noisy. A wire in a shield counts as kept apart. What a wire
- * carries is told by its net, which is more than a segment knows.
+ * Speaks where signals are stated to be quiet and others to be noisy. A wire in a shield counts as kept apart, and so do wires
+ * along a run for which a gap between them is stated. What a wire carries is told by its net, which is more than a segment
+ * knows.
  */
 export const noiseClasses: Rule<'project'> = {
   meta: {
     id: 'noise-classes',
-    revision: 1,
+    revision: 2,
     severity: 'major',
     summary:
-      'Quiet and noisy wires do not run side by side for longer than the limit, unless one of them is shielded.',
+      'Quiet and noisy wires do not run side by side for longer than the limit, unless one of them is shielded or they are kept apart.',
     why: 'Wires side by side are the plates of a capacitor and the turns of a transformer: what is switched in one appears in the other, and readings jump whenever the motor runs.',
     source: 'MIL-HDBK-419A (separation by class), title and scope; common practice for the length',
     message:
-      'In {{segment}} the noisy {{noisy}} and the quiet {{quiet}} run side by side for {{measured}} mm, at most {{limit}} mm are allowed',
+      'In {{segment}} the noisy {{noisy}} and the quiet {{quiet}} run side by side for {{measured}} mm, at most {{limit}} mm are allowed{{apart}}',
     unknown:
       'Whether the noisy {{noisy}} and the quiet {{quiet}} run side by side for too long in {{segment}} cannot be verified; not stated: {{needs}}',
   },
@@ -36,6 +37,7 @@ export const noiseClasses: Rule<'project'> = {
   examples: () => ({
     good: [
       { name: 'no class stated', project: tiny() },
+      { name: 'kept apart by the least gap', project: tiny((t) => mixed(t, 50)) },
       { name: 'noisy beside ordinary', project: tiny((t) => void (sup(t).noiseClass = 'noisy')) },
       {
         name: 'noisy beside quiet, where 300 mm are allowed',
@@ -59,8 +61,19 @@ export const noiseClasses: Rule<'project'> = {
         }),
       },
     ],
-    bad: [{ name: 'noisy beside quiet for 300 mm', project: tiny(mixed), expect: ['S1'] }],
+    bad: [
+      { name: 'noisy beside quiet for 300 mm', project: tiny(mixed), expect: ['S1'] },
+      { name: 'kept apart, by less than the least gap', project: tiny((t) => mixed(t, 20)), expect: ['S1'] },
+    ],
     unknown: [
+      {
+        name: 'kept apart, and no least gap in the limit set',
+        project: tiny((t) => {
+          mixed(t, 60);
+          dropLimit(t, 'noise-gap-min');
+        }),
+        expect: ['S1'],
+      },
       {
         name: 'no limit in the limit set',
         project: tiny((t) => {
@@ -73,10 +86,12 @@ export const noiseClasses: Rule<'project'> = {
   }),
 };
 
-function mixed(t: TinyDraft): void {
+function mixed(t: TinyDraft, noiseGapMm?: number): void {
   sup(t).noiseClass = 'noisy';
   rtn(t).noiseClass = 'quiet';
-  must(t.project.segments[0], 'segment').lengthMm = 300;
+  const segment = must(t.project.segments[0], 'segment');
+  segment.lengthMm = 300;
+  if (noiseGapMm !== undefined) segment.noiseGapMm = noiseGapMm;
 }
 
 const hasBothClasses = memoByIdentity((signals: readonly Signal[]): boolean =>
@@ -99,6 +114,8 @@ function judge(use: SegmentUse, harness: Harness, report: Report, context: RuleC
   // A shield on either side is enough; bare wires of both kinds are the trouble.
   if (quiet.length === 0 || noisy.length === 0) return report.pass();
   const limit = context.limit('noise-together-max');
+  const least = context.limit('noise-gap-min');
+  const gapMm = use.segment.noiseGapMm;
   const names = (wires: readonly ResolvedWire[]): string => wires.map((w) => w.wire.designator).join(', ');
   const at = [segmentRef(use), ...[...noisy, ...quiet].map(wireRef)];
   const data = { segment: use.segment.designator, noisy: names(noisy), quiet: names(quiet) };
@@ -108,6 +125,8 @@ function judge(use: SegmentUse, harness: Harness, report: Report, context: RuleC
     ...fact('noisy wires', names(noisy), 'signal list'),
     ...fact('quiet wires', names(quiet), 'signal list'),
     ...limitFact('longest side by side', limit, context.limitSet),
+    ...fact('gap kept between them', gapMm, 'typed', 'mm'),
+    ...(gapMm === undefined ? [] : limitFact('least gap', least, context.limitSet)),
   ];
   if (!limit)
     return report.cannotVerify({
@@ -117,5 +136,10 @@ function judge(use: SegmentUse, harness: Harness, report: Report, context: RuleC
       needs: [limitNeed('noise-together-max', context.limitSet)],
     });
   if (use.lengthMm <= limit.value) return report.pass();
-  report.fail({ at, data: { ...data, measured: lengthMm, limit: limit.value }, evidence });
+  if (gapMm !== undefined && !least)
+    return report.cannotVerify({ at, data, evidence, needs: [limitNeed('noise-gap-min', context.limitSet)] });
+  if (gapMm !== undefined && least && gapMm >= least.value) return report.pass();
+  const apart =
+    gapMm === undefined || !least ? '' : `; they are ${gapMm} mm apart, ${least.value} mm are needed`;
+  report.fail({ at, data: { ...data, measured: lengthMm, limit: limit.value, apart }, evidence });
 }

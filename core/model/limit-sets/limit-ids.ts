@@ -61,6 +61,7 @@ export const LIMIT_IDS = {
   'neutral-blue': { unit: '', about: 'Blue wires: 1: a neutral is blue; 2: and blue is nothing else; 0: not asked for.' },
   'earth-extra-length-min': { unit: 'mm', about: 'Least that a protective earth is longer than the wires that run with it from connector to connector.' },
   'pair-length-difference-max': { unit: 'mm', about: 'Most that the wires of a pair differ in length.' },
+  'noise-gap-min': { unit: 'mm', about: 'Least gap between quiet and noisy wires that run side by side for longer; 0: a gap of any width does.' },
   'noise-together-max': { unit: 'mm', about: 'Most that quiet and noisy wires run side by side in a segment.' },
 } as const satisfies Record<string, Meaning>; // prettier-ignore
 export type LimitId = keyof typeof LIMIT_IDS;

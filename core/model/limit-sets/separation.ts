@@ -18,5 +18,6 @@ export const SEPARATION_LIMITS = {
     'common practice: the protective earth is at least as long as what runs with it, so that it is torn off last',
   ),
   'pair-length-difference-max': practice(10, 'common practice: the wires of a pair are cut to one length'),
+  'noise-gap-min': practice(50, 'common practice: two clips beside each other, a hand between them'),
   'noise-together-max': practice(100, 'common practice: noisy and quiet cross, they do not run side by side'),
 } as const satisfies Record<string, Value>;

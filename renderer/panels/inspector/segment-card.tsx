@@ -54,6 +54,15 @@ export function SegmentCard({ segment }: { segment: Segment }) {
           placeholder="none"
           commit={(holeMm) => edit({ holeMm })}
         />
+        <LengthField
+          label="Gap, noisy to quiet"
+          name="noiseGapMm"
+          valueMm={segment.noiseGapMm}
+          placeholder="one bundle"
+          allow="not-negative"
+          hint="kept along this run between noisy and quiet wires"
+          commit={(noiseGapMm) => edit({ noiseGapMm })}
+        />
         <TextField
           label="Approved wire styles"
           name="wireStyles"
