@@ -31,6 +31,10 @@ export const colourRepeat: Rule<'project'> = {
     for (const colours of colouredConnectors(lineageOf(harness.project), harness.connectors).results) {
       if (!colours) continue;
       const { use } = colours;
+      if (colours.without.length + colours.repeated.length === 0) {
+        report.pass();
+        continue;
+      }
       if (colours.without.length > 0) cannotTell(report, use, colours.without);
       const faults = colours.repeated.filter((ends) => leadApart(harness, ends));
       for (const ends of faults) repeated(report, use, ends);
@@ -77,7 +81,7 @@ export const colourRepeat: Rule<'project'> = {
 interface Colours {
   readonly use: ConnectorUse;
   readonly without: readonly EndInCavity[];
-  /** Wire ends in different cavities that have one colour, per colour. */
+  /** Wire ends in different cavities that have one colour and are not all named after one signal, per colour. */
   readonly repeated: readonly (readonly EndInCavity[])[];
 }
 
@@ -97,11 +101,15 @@ function coloursOf(use: ConnectorUse): Colours | undefined {
     else byColour.set(colour, [...(byColour.get(colour) ?? []), end]);
   }
   if (wires < 2) return undefined;
-  return { use, without, repeated: [...byColour.values()].filter(inSeveralCavities) };
+  const repeated = [...byColour.values()].filter((e) => inSeveralCavities(e) && !isOneSignal(e));
+  return { use, without, repeated };
 }
 
 const inSeveralCavities = (ends: readonly EndInCavity[]): boolean =>
   new Set(ends.map(({ end }) => (end.end.at === 'cavity' ? end.end.cavity : ''))).size > 1;
+
+const isOneSignal = ([first, ...others]: readonly EndInCavity[]): boolean =>
+  first?.wire.signal !== undefined && others.every((e) => e.wire.signal === first.wire.signal);
 
 /** The wire's own colour, else that of its core in the cable. */
 function colourOf({ wire }: EndInCavity): string | undefined {

@@ -92,7 +92,7 @@ function checkStated(part: Part, stated: Compliance, project: Project, report: R
   const { regime, status, expires } = stated;
   const issued = project.titleBlock.dateOfIssue;
   if (status === 'unknown') return cannotTell(part, regime, report, 'declaration');
-  const evidence = [
+  const evidence = () => [
     ...partFact(part, regime, status),
     ...partFact(part, 'declared on', stated.date),
     ...partFact(part, 'ends', expires),
@@ -100,14 +100,14 @@ function checkStated(part: Part, stated: Compliance, project: Project, report: R
   ];
   const at = [partRef(part)];
   const fail = (problem: string): void =>
-    report.fail({ at, data: { part: part.partNumber, problem }, evidence });
+    report.fail({ at, data: { part: part.partNumber, problem }, evidence: evidence() });
   if (status === 'not-compliant') return fail(`does not keep to ${regime}`);
   if (expires === undefined) return report.pass();
   if (issued === undefined)
     return report.cannotVerify({
       at,
       data: { part: part.partNumber, regime },
-      evidence,
+      evidence: evidence(),
       needs: [
         {
           what: 'date of issue',

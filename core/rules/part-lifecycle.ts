@@ -77,6 +77,7 @@ const WORDS = {
 
 function checkPart(part: Part, isSeries: boolean, report: Report): void {
   const { lifecycle, alternates = [], replacedBy } = part;
+  if (lifecycle === 'active' || (lifecycle !== undefined && alternates.length > 0)) return report.pass();
   const at = [partRef(part)];
   const name = { part: part.partNumber };
   if (lifecycle === undefined) {
@@ -89,7 +90,6 @@ function checkPart(part: Part, isSeries: boolean, report: Report): void {
       });
     return;
   }
-  if (lifecycle === 'active' || alternates.length > 0) return report.pass();
   report.fail({
     at,
     data: { ...name, lifecycle: WORDS[lifecycle] },

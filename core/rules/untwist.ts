@@ -1,5 +1,7 @@
 import { must } from '../base/assert-never';
+import { memoByIdentity } from '../base/memo-by-identity';
 import type { Harness } from '../derive/harness';
+import type { Signal } from '../model/electrical';
 import type { LimitId } from '../model/limit-sets/limit-ids';
 import { tiny, type TinyDraft } from '../model/tiny';
 import type { Group } from '../model/wire';
@@ -54,7 +56,12 @@ export const untwist: Rule<'project'> = {
   }),
 };
 
+const hasQuiet = memoByIdentity((signals: readonly Signal[]): boolean =>
+  signals.some((s) => s.noiseClass === 'quiet'),
+);
+
 function checkGroup(harness: Harness, group: Group, report: Report, context: RuleContext): void {
+  if (group.exposedMm === undefined && !hasQuiet(harness.project.signals)) return;
   const wires = group.wires.flatMap((id) => harness.wireById.get(id) ?? []);
   const sensitive = wires.find((w) => w.signal?.noiseClass === 'quiet')?.signal;
   if (group.exposedMm === undefined && !sensitive) return;
