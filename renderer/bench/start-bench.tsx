@@ -1,8 +1,10 @@
 import type { Root } from 'react-dom/client';
 import { TITLE_HEIGHT_MM } from '@latchwork/core/derive/symbol';
+import { parseProject } from '@latchwork/core/model/parse';
 import { App } from '../app/app';
 import { appStore } from '../app/store';
 import { toScreen } from '../canvas/camera';
+import { boardOf } from '../canvas/formboard/board-handle';
 import { buildDiagramScene } from '../canvas/scene/diagram-scene';
 import { sheetOf, type SheetHandle } from '../canvas/sheet-handle';
 import type { BenchScene } from './scene';
@@ -14,6 +16,10 @@ interface Bench {
   nodeScreenPos(id: string): { readonly x: number; readonly y: number };
   settle(): Promise<void>;
   counts(): object;
+  /** Opens a project, as it stands in a file, on the formboard with everything in view. */
+  loadBoard(text: string): Promise<void>;
+  /** Where a node of the formboard is on the screen, by its designator. */
+  boardNodeScreenPos(designator: string): { readonly x: number; readonly y: number };
   readonly input: object;
 }
 
@@ -38,6 +44,7 @@ export function startBench(root: Root): void {
   root.render(<App />);
   let sheet: SheetHandle | null = null;
   let scene: BenchScene | null = null;
+  let board: SheetHandle | null = null;
   window.__bench = {
     ready: sheetOf(appStore).then((handle) => {
       sheet = handle;
@@ -70,6 +77,21 @@ export function startBench(root: Root): void {
     counts: () => {
       const { project } = appStore.getState().history;
       return { connectors: project.connectors.length, wires: project.wires.length };
+    },
+    async loadBoard(text) {
+      const parsed = parseProject(text);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.problem));
+      setView({ page: 'formboard', formboardCamera: null });
+      appStore.getState().open(parsed.value, { name: 'Bench' });
+      board = await boardOf(appStore);
+      await board.viewport.settled();
+    },
+    boardNodeScreenPos(designator) {
+      const node = appStore.getState().history.project.nodes.find((n) => n.designator === designator);
+      if (!board || !node) throw new Error(`There is no node ${designator} on the formboard.`);
+      const box = board.element.getBoundingClientRect();
+      const p = toScreen(board.viewport.camera(), node.position);
+      return { x: p.x + box.left, y: p.y + box.top };
     },
     input: { pan: { button: 'middle' }, zoom: { ctrl: false, delta: 35 } },
   };

@@ -45,6 +45,9 @@ export function toleranceWords(
 /** Lengths appear where they have room; designators of segments from this zoom on. */
 const NAMES_PX_PER_MM = 0.9;
 
+/** A length that follows a drag is also shown where it is longer than its run, but not than a stub of it, px. */
+const LIVE_PX = 30;
+
 /** `live` sets a length off while it follows a drag. */
 export function paintLength(pen: Pen, item: BoardSegment, unit: LengthUnit, live = false): void {
   const { ctx, s, look } = pen;
@@ -55,7 +58,7 @@ export function paintLength(pen: Pen, item: BoardSegment, unit: LengthUnit, live
   ctx.font = bold;
   const room = item.drawnMm * s;
   const width = ctx.measureText(first).width;
-  if (!live && room < width + 14) return;
+  if (room < (live ? LIVE_PX : width + 14)) return;
   const { at, angle } = placeOfStation(item.path, item.lengthMm, item.lengthMm / 2);
   const lift =
     Math.max(1.4, item.outsideMm * s) / 2 + 4 + (isCrowded(item, width / s) ? clamp(3 * s, 5, 11) : 0);

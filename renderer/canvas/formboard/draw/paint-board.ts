@@ -18,6 +18,8 @@ export interface BoardPaint {
   readonly live?: boolean;
 }
 
+/** So many runs that follow a drag are drawn with all their detail. */
+const DETAILED_RUNS = 8;
 /** From this zoom on coverings, ties and other small things are drawn. */
 const THINGS_PX_PER_MM = 0.3;
 
@@ -43,8 +45,10 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
   const dimensions = shown(scene.dimensions, (d) => boxesMeet(d, pen.view));
 
   for (const d of dimensions) paintDimensionLines(pen, d);
-  for (const s of segments) paintTrunk(pen, s);
-  for (const c of coverings) paintCovering(pen, c);
+  // Many runs that follow a drag are drawn without their inner lines, so that each step keeps to its frame.
+  const quick = live && segments.length > DETAILED_RUNS ? { ...pen, hasty: true } : pen;
+  for (const s of segments) paintTrunk(quick, s);
+  for (const c of coverings) paintCovering(quick, c);
   for (const t of things) paintThing(pen, t);
   const ends = scene.freeEnds.filter((e) => near(e) && !skip.has(e.wire.wire.id));
   for (const e of ends) paintFreeEnd(pen, e);
