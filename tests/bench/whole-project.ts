@@ -30,7 +30,8 @@ export const wholeProjectBench: Bench = {
       { name: 'check all', run: () => void checkHarness(harness(), RULES) },
       {
         name: 'parts list',
-        run: () => void partsList.table({ harness: harness(), check: check(), date: '2026-03-01' }),
+        // As of a harness that was never asked: the lines are remembered beside it.
+        run: () => void partsList.table({ harness: { ...harness() }, check: check(), date: '2026-03-01' }),
         ...(wires === 10_000 ? { targetMs: 200 } : {}),
       },
       {
