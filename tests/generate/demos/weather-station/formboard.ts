@@ -152,13 +152,13 @@ function hold(demo: DemoBuilder): void {
   });
 }
 
-/** What the shop measures: the breakouts along the trunk, and two branches to the rear of their connectors. */
+/** What the shop measures: the breakouts along the trunk, from the rear of the wind sensor's half, and the longest branch. */
 function measure(demo: DemoBuilder): void {
   const node = (name: string) => ({ at: 'node' as const, node: demo.id('nodes', name) });
   const rear = (name: string) => ({ at: 'connector' as const, connector: demo.id('connectors', name) });
   for (const [form, datums, offsetMm] of [
     ['chain', ['N1', 'N2', 'N3', 'N4', 'N5', 'N6'].map(node), -180],
-    ['baseline', [node('N4'), node('N5'), rear('X28')], 190],
+    ['baseline', [rear('X13'), node('N1'), node('N3'), node('N6')], -200],
     ['chain', [node('N3'), rear('X16')], -30],
   ] as const)
     // prettier-ignore
