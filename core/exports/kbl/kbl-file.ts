@@ -4,6 +4,7 @@ import { cautionsOf } from '../cautions';
 import { ExchangeReport } from '../exchange/exchange-report';
 import { otherFields } from '../exchange/field-text';
 import { junctionsOf } from '../exchange/junctions';
+import { reportRepeatedNames } from '../exchange/repeated-names';
 import { xml, type XmlElement } from '../xml/xml';
 import { addConnectors } from './kbl-connectors';
 import { Buckets, nameScopes, type KblContext } from './kbl-context';
@@ -44,6 +45,7 @@ export function kblFile(harness: Harness): { readonly root: XmlElement; readonly
     contactPointOf: new Map(),
     names: nameScopes(),
   };
+  reportRepeatedNames(harness.project, ctx.report);
   addParts(ctx);
   addConnectors(ctx);
   addJunctions(ctx);

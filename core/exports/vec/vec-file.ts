@@ -2,6 +2,7 @@ import type { Harness } from '../../derive/harness';
 import { ExchangeReport } from '../exchange/exchange-report';
 import { junctionsOf } from '../exchange/junctions';
 import { languageCode } from '../exchange/language-code';
+import { reportRepeatedNames } from '../exchange/repeated-names';
 import { UniqueNames } from '../exchange/unique-names';
 import { xml, type XmlElement } from '../xml/xml';
 import { addCables } from './cable-pieces';
@@ -41,6 +42,7 @@ export function vecFile(harness: Harness): { readonly root: XmlElement; readonly
     billOfMaterial: [],
     unchosen: new Map(),
   };
+  reportRepeatedNames(harness.project, ctx.report);
   addConnectors(ctx);
   addJunctionPieces(ctx);
   addWires(ctx);

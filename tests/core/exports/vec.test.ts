@@ -68,3 +68,31 @@ it('counts what it writes, and names what it cannot write as it is', () => {
   expect(row('F1')?.['remark']).toContain('no place for a fuse');
   expect(row('X42:4')?.['remark']).toContain('no such cavity');
 });
+
+describe('what is wrong in a VEC file is found', () => {
+  const text = fileOf(vec, CASES[1]?.[1]() as never);
+  const errors = (change: (text: string) => string) => referenceErrors(types, readTree(change(text))).errors;
+
+  it('a word that the standard does not have', () => {
+    expect(schemaErrors(SCHEMA, text.replace('SnapLock', 'Clip')).join()).toContain('LockingType');
+  });
+
+  it('a reference to nothing, and one to a thing of another type', () => {
+    expect(errors((t) => t)).toEqual([]);
+    expect(errors((t) => t.replace(/<EndNode>[^<]*/, '<EndNode>Nowhere')).join()).toContain('Nowhere');
+    const connector = /<Component id="(X_[^"]*)"/.exec(text)?.[1] ?? '';
+    expect(errors((t) => t.replace(/<EndNode>[^<]*/, `<EndNode>${connector}`)).join()).toContain(
+      'TopologyNode',
+    );
+    // The schema itself lets that pass: a reference is any id to it.
+    expect(schemaErrors(SCHEMA, text.replace(/<EndNode>[^<]*/, `<EndNode>${connector}`))).toEqual([]);
+  });
+
+  it('a wire that is gone, and one that is longer', () => {
+    const project = CASES[1]?.[1]() as never;
+    const short = readVec(text.replace(/<Component id="W_[\s\S]*?<\/Component>/, ''));
+    expect(short.wires).toHaveLength(wireListOf(project).length - 1);
+    const longer = text.replace(/(<LengthType>Production[\s\S]*?<ValueComponent>)/, '$19');
+    expect(sortedWires(readVec(longer).wires)).not.toEqual(sortedWires(wireListOf(project)));
+  });
+});
