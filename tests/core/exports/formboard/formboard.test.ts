@@ -5,12 +5,14 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { boxesMeet } from '@latchwork/core/base/point';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
+import { connectionTable } from '@latchwork/core/exports/connection-table';
 import { drawingBounds, itemBounds } from '@latchwork/core/exports/drawing/drawing-bounds';
 import type { Drawing, DrawingItem } from '@latchwork/core/exports/drawing/drawing';
 import { drawingSvg } from '@latchwork/core/exports/drawing/drawing-svg';
 import { drawingDxf } from '@latchwork/core/exports/drawing/dxf/drawing-dxf';
 import type { DocumentInput } from '@latchwork/core/exports/exporter';
 import { formboard } from '@latchwork/core/exports/formboard';
+import { lengthTable } from '@latchwork/core/exports/length-table';
 import { parseProject } from '@latchwork/core/model/parse';
 import type { Project } from '@latchwork/core/model/project';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
@@ -192,14 +194,28 @@ describe('the formboard of the medium demo', () => {
     expect(Object.keys(dxf.tables.layer.layers)).toEqual(expect.arrayContaining(['BUNDLES', 'CONNECTORS', 'COVERINGS', 'LENGTHS', 'NODES', 'SCALE', 'TABLES'])); // prettier-ignore
   });
 
-  it('states in its lengths what the lengths of wires are summed from', () => {
-    const { rows } = formboard.table({ harness, check: checkHarness(harness, []), date: '2026-03-01' });
-    const lengthOf = new Map(rows.filter((r) => r['kind'] === 'segment').map((r) => [r['name'], Number(r['length'])])); // prettier-ignore
-    const routed = harness.wires.filter((w) => w.route.found && w.segments.length > 1);
+  it('shows lengths whose sums are the lengths in the connection table', () => {
+    const input = { harness, check: checkHarness(harness, []), date: '2026-03-01' };
+    // What is written along the runs: "S1  110 +5/-0  Ø6.9".
+    const shown = new Map(
+      words(drawing, 'lengths').flatMap((text) => {
+        const m = /^(S\d+) {2}([\d.]+)/.exec(text);
+        return m ? [[m[1]!, Number(m[2])] as const] : [];
+      }),
+    );
+    expect(shown.size).toBe(harness.project.segments.length);
+    const measured = new Map(lengthTable.table(input).rows.map((r) => [r['wire'], r]));
+    const routed = connectionTable.table(input).rows.filter((r) => r['lengthKind'] === 'routed' && r['path']);
     expect(routed.length).toBeGreaterThan(10);
-    for (const w of routed) {
-      const sum = w.segments.reduce((mm, s) => mm + (lengthOf.get(s.designator) as number), 0);
-      expect(w.route.found && w.route.lengthMm).toBeCloseTo(sum, 1);
+    for (const row of routed) {
+      const runs = String(row['path']).split(' ');
+      const path = runs.reduce((mm, name) => mm + (shown.get(name) as number), 0);
+      const { fromAllowanceMm, toAllowanceMm, takeUpMm, extraMm } = measured.get(row['wire'] as string)!;
+      const ends = [fromAllowanceMm, toAllowanceMm, takeUpMm, extraMm].reduce<number>((a, b) => a + Number(b ?? 0), 0); // prettier-ignore
+      // Lengths on the board are rounded to 0.1 mm each, a cut length up to the millimetre.
+      const cut = Number(row['lengthMm']);
+      expect(cut).toBeGreaterThanOrEqual(path + ends - 0.05 * runs.length - 1e-9);
+      expect(cut).toBeLessThan(path + ends + 1 + 0.05 * runs.length);
     }
   });
 
