@@ -4,6 +4,7 @@ import type { WirePart } from '../../model/parts/wire';
 import type { Project } from '../../model/project';
 import { objectIn } from './draft-object';
 import { contactFor, type WireTarget } from './wire-target';
+import { wiresAt } from './wires-at';
 
 /**
  * A wire that the contacts at both ends can take: the one used last in this project if it does, else the first such
@@ -30,11 +31,7 @@ export function chooseColour(
   targets: readonly WireTarget[],
 ): Colour | undefined {
   const connectors = new Set(targets.flatMap((t) => (t.at === 'cavity' ? [t.connector] : [])));
-  const used = new Set(
-    project.wires
-      .filter((w) => w.colour && w.ends.some((e) => e.at === 'cavity' && connectors.has(e.connector)))
-      .map((w) => colourText(w.colour as Colour)),
-  );
+  const used = new Set(wiresAt(project, connectors).flatMap((w) => (w.colour ? colourText(w.colour) : [])));
   return (
     wire.colours?.find((c) => c.base !== 'GNYE' && !used.has(colourText(c))) ??
     wire.colours?.find((c) => c.base !== 'GNYE')

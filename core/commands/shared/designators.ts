@@ -27,11 +27,22 @@ export function nextDesignator(letter: string, ...used: readonly (readonly Named
   let top = 0;
   for (const list of used)
     for (const { designator } of list) {
-      if (!designator?.startsWith(letter)) continue;
-      const rest = designator.slice(letter.length);
-      if (/^\d+$/.test(rest)) top = Math.max(top, Number(rest));
+      const number = designator === undefined ? NaN : numberBehind(letter, designator);
+      if (number > top) top = number;
     }
   return `${letter}${top + 1}`;
+}
+
+/** The number that follows the letter and ends the designator; NaN where it is not so. Asked of all wires: makes nothing. */
+function numberBehind(letter: string, designator: string): number {
+  if (designator.length === letter.length || !designator.startsWith(letter)) return NaN;
+  let number = 0;
+  for (let i = letter.length; i < designator.length; i++) {
+    const digit = designator.charCodeAt(i) - 48;
+    if (digit < 0 || digit > 9) return NaN;
+    number = 10 * number + digit;
+  }
+  return number;
 }
 
 export const nextConnector = (project: Project): string =>

@@ -3,6 +3,7 @@ import { symbolOf } from '../../derive/symbol';
 import type { Project } from '../../model/project';
 import { draftObject, objectIn } from './draft-object';
 import { halfAt, type WireTarget } from './wire-target';
+import { wiresAt } from './wires-at';
 
 /**
  * Turns a connector that has no wire yet so that its first one leaves towards the other end. Only single rows are
@@ -15,10 +16,8 @@ export function faceFirstWire(
   other: WireTarget,
 ): void {
   if (mine.at !== 'cavity') return;
-  const wired = project.wires.some((w) =>
-    w.ends.some((e) => e.at === 'cavity' && e.connector === mine.connector),
-  );
-  if (wired || (halfAt(project, mine.connector)?.rows ?? 1) > 1) return;
+  if ((halfAt(project, mine.connector)?.rows ?? 1) > 1) return;
+  if (wiresAt(project, new Set([mine.connector])).length > 0) return;
   const here = middleOf(project, mine);
   const there = middleOf(project, other);
   if (here === undefined || there === undefined || here === there) return;
