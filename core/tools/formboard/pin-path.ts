@@ -27,17 +27,20 @@ export function startPinPath(input: PointerEventInput, facts: Facts): Step<PinPa
 export function stepPinPath(state: PinPath, input: Input, facts: Facts): Step<PinPath | null> {
   if (input.on === 'cancel') return { next: null };
   if (input.on !== 'down') return { next: { ...state, at: input.at } };
+  // What lies on a run means the run here.
   const { target } = input;
+  const run =
+    target.on === 'segment' ? target.id : facts.board?.placeNear(input.at, facts.slopMm * 4)?.segment;
   const [first] = state.wires;
   const wire = first === undefined ? undefined : byId(facts.project.wires).get(first);
-  if (target.on !== 'segment' || !wire || !facts.board)
+  if (run === undefined || !wire || !facts.board)
     return {
       next: state,
       refuse: { at: input.at, reason: 'Click the runs that the wire takes; Enter lays it there.' },
     };
-  const through = state.through.includes(target.id)
-    ? state.through.filter((id) => id !== target.id)
-    : [...state.through, target.id];
+  const through = state.through.includes(run)
+    ? state.through.filter((id) => id !== run)
+    : [...state.through, run];
   const path = pathThrough(facts.project, facts.board.router, wire, through);
   if (path === null && through.length > state.through.length)
     return {
