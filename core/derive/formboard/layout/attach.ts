@@ -73,10 +73,8 @@ function rootFor(
 ): string {
   const [first] = partners;
   const piece = distancesFrom(board, first!.node);
-  const cost = (node: string): number => {
-    const along = distancesFrom(board, node);
-    return partners.reduce((sum, p) => sum + p.tie.wires * (along.get(p.node) ?? 0), 0);
-  };
+  const along = partners.map((p) => ({ wires: p.tie.wires, from: distancesFrom(board, p.node) }));
+  const cost = (node: string): number => along.reduce((sum, p) => sum + p.wires * (p.from.get(node) ?? 0), 0);
   const inner = [...piece.keys()].filter((n) => !board.ends.has(n));
   if (inner.length > 0) {
     const costs = new Map(inner.map((n) => [n, cost(n)]));

@@ -47,13 +47,20 @@ export function addRun(board: LayoutBoard, from: string, to: string): void {
 
 /** Distances along the runs from a node to all that it is joined with, mm. */
 export function distancesFrom(board: LayoutBoard, from: string): ReadonlyMap<string, number> {
+  const at = new Map<string, BoardRun[]>();
+  for (const r of board.runs)
+    for (const n of [r.from, r.to]) {
+      const list = at.get(n);
+      if (list) list.push(r);
+      else at.set(n, [r]);
+    }
   const out = new Map([[from, 0]]);
   const open = [from];
-  for (let at = open.pop(); at !== undefined; at = open.pop())
-    for (const r of board.runs) {
-      const next = r.from === at ? r.to : r.to === at ? r.from : undefined;
-      if (next === undefined || out.has(next)) continue;
-      out.set(next, out.get(at)! + r.lengthMm);
+  for (let here = open.pop(); here !== undefined; here = open.pop())
+    for (const r of at.get(here) ?? []) {
+      const next = r.from === here ? r.to : r.from;
+      if (out.has(next)) continue;
+      out.set(next, out.get(here)! + r.lengthMm);
       open.push(next);
     }
   return out;

@@ -21,7 +21,10 @@ const ROUNDS = 400;
  */
 export function fitLengths(runs: readonly FitRun[], known: readonly KnownLength[]): readonly number[] {
   const lengths = runs.map((r) => Math.max(r.leastMm, r.wantedMm));
-  const ways = known.map((k) => ({ ...k, on: wayOf(runs, k.from, k.to) })).filter((k) => k.on.length > 0);
+  const neighbours = neighboursOf(runs);
+  const ways = known
+    .map((k) => ({ ...k, on: wayOf(neighbours, k.from, k.to) }))
+    .filter((k) => k.on.length > 0);
   for (let round = 0; round < ROUNDS; round++) {
     let worst = 0;
     for (const { on, lengthMm } of ways) {
@@ -36,23 +39,37 @@ export function fitLengths(runs: readonly FitRun[], known: readonly KnownLength[
   return lengths;
 }
 
+type Neighbours = ReadonlyMap<string, readonly { readonly to: string; readonly run: number }[]>;
+
+function neighboursOf(runs: readonly FitRun[]): Neighbours {
+  const out = new Map<string, { to: string; run: number }[]>();
+  runs.forEach((r, run) => {
+    for (const [at, to] of [
+      [r.from, r.to],
+      [r.to, r.from],
+    ] as const)
+      // prettier-ignore
+      out.set(at, [...(out.get(at) ?? []), { to, run }]);
+  });
+  return out;
+}
+
 /** Places of the runs on the way between two places of a tree; none where nothing joins them. */
-function wayOf(runs: readonly FitRun[], from: string, to: string): readonly number[] {
-  const before = new Map<string, number>();
+function wayOf(at: Neighbours, from: string, to: string): readonly number[] {
+  const before = new Map<string, { readonly node: string; readonly run: number }>();
   const open = [from];
-  for (let at = open.pop(); at !== undefined; at = open.pop())
-    runs.forEach((r, i) => {
-      const next = r.from === at ? r.to : r.to === at ? r.from : undefined;
-      if (next === undefined || next === from || before.has(next)) return;
-      before.set(next, i);
-      open.push(next);
-    });
+  for (let here = open.pop(); here !== undefined && !before.has(to); here = open.pop())
+    for (const next of at.get(here) ?? []) {
+      if (next.to === from || before.has(next.to)) continue;
+      before.set(next.to, { node: here, run: next.run });
+      open.push(next.to);
+    }
   const out: number[] = [];
-  for (let at = to; at !== from;) {
-    const i = before.get(at);
-    if (i === undefined) return [];
-    out.push(i);
-    at = runs[i]!.from === at ? runs[i]!.to : runs[i]!.from;
+  for (let here = to; here !== from;) {
+    const step = before.get(here);
+    if (!step) return [];
+    out.push(step.run);
+    here = step.node;
   }
   return out;
 }
