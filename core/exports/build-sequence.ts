@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../base/memo-by-identity';
 import type { Harness } from '../derive/harness';
 import { buildOrder } from '../derive/build-order/build-order';
 import { buildSteps, partsText, placesText, rangesText, type BuildStep } from './build-sequence/build-steps';
@@ -81,12 +82,21 @@ function rowOf(harness: Harness, step: BuildStep): RowOf<Key> {
 const cautionOf = ({ stage, what }: BuildStep): string | undefined =>
   stage === 'cover' && what.includes('shrink') ? HEAT_CAUTION : STAGE_CAUTIONS[stage];
 
+/** What each cavity's contact may be tugged with, by connector and cavity; null where it is not stated. */
+const tugLimits = memoByIdentity((harness: Harness): ReadonlyMap<string, number | null> => {
+  const out = new Map<string, number | null>();
+  for (const group of crimpGroups(harness)) {
+    const { retentionMaxN } = crimpValues(harness, group);
+    for (const { object } of group.places) out.set(`${object.id} ${object.cavity ?? ''}`, retentionMaxN);
+  }
+  return out;
+});
+
 /** The least of what the contacts of the step may be tugged with. */
 function tugText(harness: Harness, step: BuildStep): string {
-  const here = new Set(step.ops.flatMap((op) => op.objects.map((o) => `${o.id} ${o.cavity ?? ''}`)));
-  const limits = crimpGroups(harness)
-    .filter((g) => g.places.some((p) => here.has(`${p.object.id} ${p.object.cavity ?? ''}`)))
-    .map((g) => crimpValues(harness, g).retentionMaxN);
+  const limits = step.ops.flatMap((op) =>
+    op.objects.map((o) => tugLimits(harness).get(`${o.id} ${o.cavity ?? ''}`) ?? null),
+  );
   if (limits.length === 0 || limits.some((n) => n === null)) return 'tug: limit not stated';
   return `tug with at most ${Math.min(...limits.flatMap((n) => n ?? []))} N (80 % of the least pull-out force)`;
 }

@@ -1,4 +1,5 @@
 import { compareNatural } from '../base/stable-order';
+import { labelTextAt } from '../derive/end-labels';
 import type { Harness, ResolvedEnd, ResolvedWire } from '../derive/harness';
 import { colourText } from '../model/colour';
 import { wireSizeText } from '../model/wire-size';
@@ -88,8 +89,8 @@ function rowOf(harness: Harness, w: ResolvedWire, names: Names): Record<Key, Cel
       : null,
     path: w.route.found ? w.route.segments.map((s) => names.segments.get(s) ?? s).join(' ') || null : null,
     splice: splices.join(' ') || null,
-    fromLabel: names.labels.get(`${w.wire.id} 0`) ?? null,
-    toLabel: names.labels.get(`${w.wire.id} 1`) ?? null,
+    fromLabel: labelTextAt(harness.project.labels, w.wire.id, 0) ?? null,
+    toLabel: labelTextAt(harness.project.labels, w.wire.id, 1) ?? null,
     remarks: remarksOf(w, from, to).join('; ') || null,
   };
 }
@@ -137,20 +138,11 @@ function remarksOf(w: ResolvedWire, from: EndCells, to: EndCells): string[] {
 interface Names {
   readonly segments: ReadonlyMap<string, string>;
   readonly cables: ReadonlyMap<string, string>;
-  /** By wire id and end. */
-  readonly labels: ReadonlyMap<string, string>;
 }
 
 function namesOf(harness: Harness): Names {
-  const { segments, cables, labels } = harness.project;
-  const texts = new Map<string, string>();
-  for (const l of labels)
-    if (l.on.at === 'wire-end') {
-      const key = `${l.on.wire} ${l.on.end}`;
-      const before = texts.get(key);
-      texts.set(key, before === undefined ? l.text : `${before} / ${l.text}`);
-    }
+  const { segments, cables } = harness.project;
   const designators = (list: readonly { id: string; designator: string }[]): Map<string, string> =>
     new Map(list.map((o) => [o.id, o.designator]));
-  return { segments: designators(segments), cables: designators(cables), labels: texts };
+  return { segments: designators(segments), cables: designators(cables) };
 }

@@ -1,4 +1,5 @@
-import type { CavityUse, ConnectorUse, EndInCavity, Harness } from '../harness';
+import { contactsIn } from '../contacts-in-cavity';
+import type { ConnectorUse, EndInCavity, Harness } from '../harness';
 import type { BuildOp, OpNeed, OpObject } from './build-op';
 import { loadingOrder } from './loading-order';
 import { closingOf, opId } from './op-ids';
@@ -106,16 +107,6 @@ function endNeeds(harness: Harness, { wire, index, end }: EndInCavity): OpNeed[]
         ]),
     ...groupNeeds(wire),
   ];
-}
-
-/** Ends that share a contact together; others each by itself. */
-function contactsIn(c: CavityUse): readonly (readonly EndInCavity[])[] {
-  const groups = new Map<string, EndInCavity[]>();
-  for (const e of c.ends) {
-    const key = e.end.contact?.id ?? `${e.wire.wire.id} ${e.index}`;
-    groups.set(key, [...(groups.get(key) ?? []), e]);
-  }
-  return [...groups.values()];
 }
 
 function fillOps(use: ConnectorUse, loaded: readonly string[]): BuildOp[] {

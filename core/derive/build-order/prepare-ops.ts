@@ -2,6 +2,7 @@ import { byId } from '../../base/by-id';
 import { colourText } from '../../model/colour';
 import { crimpsOf } from '../crimps';
 import { crimpToolFor } from '../crimp-tool';
+import { labelsByEnd } from '../end-labels';
 import type { Harness, ResolvedWire } from '../harness';
 import { isTwisted } from '../twist';
 import type { BuildOp, OpNeed, OpObject } from './build-op';
@@ -112,27 +113,15 @@ export function onBefore(harness: Harness, w: ResolvedWire, end: 0 | 1): OpNeed[
   const closing = wireClosingOf(w, end);
   if (closing === undefined) return [];
   const e = endOf(w, end).end;
-  const needs: OpNeed[] = (labelsByEnd(harness).get(`${w.wire.id} ${end}`) ?? []).map((id) => ({
-    op: opId.label(id),
-    because: 'a label does not go on over a closed end',
-  }));
+  const needs: OpNeed[] = (labelsByEnd(harness.project.labels).get(`${w.wire.id} ${end}`) ?? []).map(
+    ({ id }) => ({
+      op: opId.label(id),
+      because: 'a label does not go on over a closed end',
+    }),
+  );
   if (e.at === 'cavity' && e.seal !== undefined)
     needs.push({ op: opId.seal(w.wire.id, end), because: 'the seal is crimped with the contact' });
   return needs;
-}
-
-const labelIndex = new WeakMap<readonly object[], ReadonlyMap<string, readonly string[]>>();
-function labelsByEnd({ project: { labels } }: Harness): ReadonlyMap<string, readonly string[]> {
-  const known = labelIndex.get(labels);
-  if (known) return known;
-  const out = new Map<string, string[]>();
-  for (const l of labels)
-    if (l.on.at === 'wire-end') {
-      const key = `${l.on.wire} ${l.on.end}`;
-      out.set(key, [...(out.get(key) ?? []), l.id]);
-    }
-  labelIndex.set(labels, out);
-  return out;
 }
 
 function crimps(harness: Harness): BuildOp[] {

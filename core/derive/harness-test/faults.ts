@@ -1,5 +1,6 @@
 import { byId } from '../../base/by-id';
 import { compareNatural } from '../../base/stable-order';
+import { contactsIn } from '../contacts-in-cavity';
 import type { CavityUse, ConnectorUse, EndInCavity, Harness } from '../harness';
 import { pointKey } from '../net-keys';
 import type { TestModel, TestWire } from './test-model';
@@ -62,16 +63,6 @@ function* opens(harness: Harness, model: TestModel, wireOf: ReadonlyMap<string, 
           [[wire, index]],
         );
     }
-}
-
-/** Ends that come and go together: those of one contact, or a bare end by itself. */
-function contactsIn(c: CavityUse): readonly (readonly EndInCavity[])[] {
-  const groups = new Map<string, EndInCavity[]>();
-  for (const e of c.ends) {
-    const key = e.end.contact?.id ?? `${e.wire.wire.id} ${e.index}`;
-    groups.set(key, [...(groups.get(key) ?? []), e]);
-  }
-  return [...groups.values()];
 }
 
 const pair = (wireOf: ReadonlyMap<string, TestWire>, e: EndInCavity): (readonly [TestWire, 0 | 1])[] => {

@@ -3,6 +3,7 @@ import { memoByIdentity } from '../../base/memo-by-identity';
 import type { MachineEnd, SetUp } from '../../calc/set-ups/set-up';
 import { crimpsOf } from '../../derive/crimps';
 import { crimpToolFor } from '../../derive/crimp-tool';
+import { labelTextAt } from '../../derive/end-labels';
 import type { Harness, ResolvedEnd, ResolvedWire } from '../../derive/harness';
 import { limitValue } from '../../derive/wire-ampacity';
 import { colourText } from '../../model/colour';
@@ -32,15 +33,11 @@ export interface CutJob {
 
 /** Every wire of the model once, by designator: the order in which a list without thought is worked. */
 export const cutJobs = memoByIdentity((harness: Harness): readonly CutJob[] => {
-  const labels = labelsByEnd(harness);
   const shared = sharedCrimps(harness);
   return [...harness.wires]
     .sort((a, b) => compareNatural(a.wire.designator, b.wire.designator))
     .map((wire): CutJob => {
-      const ends = [0, 1].map((index) => endOf(harness, wire, index as 0 | 1, labels, shared)) as [
-        CutEnd,
-        CutEnd,
-      ];
+      const ends = [0, 1].map((index) => endOf(harness, wire, index as 0 | 1, shared)) as [CutEnd, CutEnd];
       const colour = wire.wire.colour ? colourText(wire.wire.colour) : '';
       const spool = wire.wire.core
         ? `cable ${wire.wire.core.cable}`
@@ -53,7 +50,6 @@ function endOf(
   harness: Harness,
   wire: ResolvedWire,
   index: 0 | 1,
-  labels: ReadonlyMap<string, string>,
   shared: ReadonlyMap<string, readonly string[]>,
 ): CutEnd {
   const end: ResolvedEnd = index === 0 ? wire.from : wire.to;
@@ -65,7 +61,7 @@ function endOf(
       end.contactPart?.stripToleranceMm ??
       limitValue(harness.project.limitSet, 'strip-length-tolerance') ??
       null,
-    label: labels.get(`${wire.wire.id} ${index}`) ?? null,
+    label: labelTextAt(harness.project.labels, wire.wire.id, index) ?? null,
     remarks,
   };
   const strip = stripMm === null ? undefined : String(stripMm);
@@ -115,17 +111,6 @@ function endOf(
       };
     }
   }
-}
-
-function labelsByEnd(harness: Harness): ReadonlyMap<string, string> {
-  const out = new Map<string, string>();
-  for (const { on, text } of harness.project.labels) {
-    if (on.at !== 'wire-end') continue;
-    const key = `${on.wire} ${on.end}`;
-    const before = out.get(key);
-    out.set(key, before === undefined ? text : `${before} / ${text}`);
-  }
-  return out;
 }
 
 /** Designators of the wires of each contact that holds more than one. */

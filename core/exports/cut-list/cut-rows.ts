@@ -78,7 +78,7 @@ export function cutRow(harness: Harness, line: CutLine, sequence: number, order:
       path:
         [...new Set(line.jobs.map((j) => j.wire.segments.map((s) => s.designator).join(' ')))].join('; ') ||
         null,
-      remarks: remarksOf(line, a, b).join('; ') || null,
+      remarks: remarksOf(harness, line, a, b).join('; ') || null,
     },
     objects: line.jobs.map((j) => wireRef(j.wire)),
   };
@@ -106,7 +106,12 @@ type SideCells<S extends 'A' | 'B'> = Record<
   Cell
 >;
 
-function remarksOf(line: CutLine, a: readonly CutEnd[], b: readonly CutEnd[]): string[] {
+function remarksOf(
+  { project }: Harness,
+  line: CutLine,
+  a: readonly CutEnd[],
+  b: readonly CutEnd[],
+): string[] {
   const said = new Set<string>();
   line.jobs.forEach((job, i) => {
     const { wire } = job;
@@ -116,9 +121,14 @@ function remarksOf(line: CutLine, a: readonly CutEnd[], b: readonly CutEnd[]): s
     if (wire.length.kind === 'unknown')
       said.add(`${name}length not known, needs ${wire.length.needs.join(', ')}`);
     else if (wire.length.needs.length > 0) said.add(`${name}length without ${wire.length.needs.join(', ')}`);
+    for (const fuse of project.fuses) if (fuse.wire === wire.wire.id) said.add(`${name}${fuseWords(fuse)}`);
     if (wire.wire.core) said.add(`${name}cut with its cable, stripped as a core`);
     for (const r of a[i]?.remarks ?? []) said.add(`${name}A: ${r}`);
     for (const r of b[i]?.remarks ?? []) said.add(`${name}B: ${r}`);
   });
   return [...said];
 }
+
+/** A fuse sits in the wire: whoever cuts it must know. */
+const fuseWords = ({ designator, fromSourceMm }: Harness['project']['fuses'][number]): string =>
+  `fuse ${designator} in it, ${fromSourceMm === undefined ? 'place not stated' : `${fromSourceMm} mm from the source`}`;

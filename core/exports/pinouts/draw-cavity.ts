@@ -3,6 +3,7 @@ import { contactMarkOf, type ContactMark } from '../../derive/contact-mark';
 import type { CavityUse } from '../../derive/harness';
 import { colourText } from '../../model/colour';
 import type { DrawingItem } from '../drawing/drawing';
+import { boxItem } from '../drawing/items';
 
 export interface DrawnCavity {
   readonly use: CavityUse | undefined;
@@ -66,17 +67,7 @@ const square = (
   { x, y }: Point,
   half: number,
   style: { line?: 'thick' | 'thin' | 'hair'; fill?: 'ink' | 'paper' },
-): DrawingItem => ({
-  kind: 'polyline',
-  points: [
-    { x: x - half, y: y - half },
-    { x: x + half, y: y - half },
-    { x: x + half, y: y + half },
-    { x: x - half, y: y + half },
-  ],
-  closed: true,
-  ...style,
-});
+): DrawingItem => boxItem({ minX: x - half, minY: y - half, maxX: x + half, maxY: y + half }, style);
 
 const firstCorner = ({ x, y }: Point, half: number): DrawingItem => ({
   kind: 'polyline',

@@ -3,6 +3,7 @@ import { facePlaces, type FaceView } from '../../derive/face-places';
 import type { ConnectorUse } from '../../derive/harness';
 import type { MatingHalf } from '../../model/parts/part';
 import type { DrawingItem } from '../drawing/drawing';
+import { boxItem } from '../drawing/items';
 import { drawCavity } from './draw-cavity';
 
 /** Size of a body on its face, mm; assumed around the cavities where the record does not state it. */
@@ -57,17 +58,8 @@ export function drawFace(
 
 type Style = Pick<Extract<DrawingItem, { kind: 'polyline' }>, 'line' | 'dash' | 'fill'>;
 
-const box = ({ x, y }: Point, w: number, h: number, style: Style): DrawingItem => ({
-  kind: 'polyline',
-  points: [
-    { x: x - w, y: y - h },
-    { x: x + w, y: y - h },
-    { x: x + w, y: y + h },
-    { x: x - w, y: y + h },
-  ],
-  closed: true,
-  ...style,
-});
+const box = ({ x, y }: Point, w: number, h: number, style: Style): DrawingItem =>
+  boxItem({ minX: x - w, minY: y - h, maxX: x + w, maxY: y + h }, style);
 
 /** Half width and height of the field of cavities. */
 function fieldHalf(places: readonly { xMm: number; yMm: number }[], scale: number, side: number) {
