@@ -11,6 +11,8 @@ import type { Project } from '@latchwork/core/model/project';
 import { weatherStation } from '../../generate/demos/weather-station/weather-station';
 import { schemaErrors } from './xml/xsd';
 
+const STATION = weatherStation();
+
 const UBL = 'ubl-2.1/maindoc/UBL-RequestForQuotation-2.1.xsd';
 
 const inputOf = (project: Project, options: DocumentOptions = {}): DocumentInput => {
@@ -40,11 +42,11 @@ function read(text: string, path: string): string[] {
 }
 
 describe('a request for quotation as UBL', () => {
-  const input = inputOf(weatherStation(), { quantity: 100 });
+  const input = inputOf(STATION, { quantity: 100 });
 
   // Outside: the schemas of OASIS, read by libxml2.
   it.each([1, 10, 100, 1000])('is valid against the schema of UBL 2.1 for %i', (quantity) => {
-    expect(schemaErrors(UBL, textOf(inputOf(weatherStation(), { quantity })))).toEqual([]);
+    expect(schemaErrors(UBL, textOf(inputOf(STATION, { quantity })))).toEqual([]);
   });
 
   it('is refused by that schema when a line has no item, so that the check can fail', () => {
@@ -72,7 +74,7 @@ describe('a request for quotation as UBL', () => {
   it('bears revision and baseline, and the day that it is asked on', () => {
     const text = textOf(input);
     expect(read(text, '//cac:AdditionalDocumentReference/cbc:DocumentDescription')).toEqual([
-      `Baseline (SHA-256) ${baselineOf(weatherStation())}`,
+      `Baseline (SHA-256) ${baselineOf(STATION)}`,
     ]);
     expect(read(text, '//cac:AdditionalDocumentReference/cbc:VersionID')).toEqual(['A']);
     expect(read(text, '/r:RequestForQuotation/cbc:IssueDate')).toEqual(['2026-03-01']);
@@ -86,7 +88,7 @@ describe('a request for quotation as UBL', () => {
 
   it('asks one supplier for what this one offers, with his own numbers', () => {
     const south = 'Example Trading South (invented)';
-    const project = weatherStation();
+    const project = STATION;
     const text = textOf(inputOf(project, { quantity: 10, supplier: south }));
     const offered = project.parts.filter((p) => p.offers?.some((o) => o.supplier === south));
     const asked = read(text, '//cac:ManufacturersItemIdentification/cbc:ID');

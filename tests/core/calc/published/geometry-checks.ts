@@ -3,6 +3,7 @@ import { bundleChecks } from './bundle-checks';
 import type { PublishedCheck } from './check';
 import { crimpChecks } from './crimp-checks';
 import { lengthChecks } from './length-checks';
+import { purchaseChecks } from './purchase-checks';
 import { workedGeometryChecks } from './worked-geometry-checks';
 
 /** Every calculation of geometry and process beside what was published, or worked by hand where nothing is published. */
@@ -12,4 +13,5 @@ export const geometryChecks: readonly PublishedCheck[] = [
   ...crimpChecks,
   ...boardChecks,
   ...workedGeometryChecks,
+  ...purchaseChecks,
 ];

@@ -52,7 +52,7 @@ describe('an element tree as text', () => {
   // Outside: libxml2, the XML parser of the GNOME project.
   it('is read by libxml2 as what was written, whatever the text', () => {
     const name = fc.constantFrom('a', 'b', 'cbc', 'Item_1', 'x-y.z');
-    const words = fc.string({ unit: 'binary' }).filter((s) => xmlText(xml('a', {}, s)).ok);
+    const words = fc.string({ unit: 'binary', maxLength: 8 }).filter((s) => xmlText(xml('a', {}, s)).ok);
     const attributes = fc.dictionary(name, words, { maxKeys: 3 });
     const { tree } = fc.letrec<{ tree: XmlElement }>((tie) => ({
       tree: fc.oneof(
@@ -70,7 +70,7 @@ describe('an element tree as text', () => {
           document.dispose();
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 });
