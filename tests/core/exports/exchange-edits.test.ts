@@ -5,14 +5,16 @@ import { startHistory } from '@latchwork/core/commands/history';
 import { kbl } from '@latchwork/core/exports/kbl';
 import { vec } from '@latchwork/core/exports/vec';
 import { countingIds } from '@latchwork/core/model/ids';
+import { parseProject } from '@latchwork/core/model/parse';
 import type { Project } from '@latchwork/core/model/project';
+import { serialiseProject } from '@latchwork/core/model/serialise';
 import { randomEdit } from '../../generate/random-edit';
 import { fileOf } from './exchange/cases';
 import { readKbl } from './exchange/kbl-reader';
 import { nameErrors, referenceErrors, schemaTypes } from './exchange/schema-types';
 import { readVec } from './exchange/vec-reader';
 import { partsListBill, plainNames, sortedWires, wireListOf } from './exchange/wire-list';
-import { readTree } from './exchange/xml-tree';
+import { readTree, textOf, walk } from './exchange/xml-tree';
 import { schemaErrors } from './xml/xsd';
 import { sampleProject } from '../model/sample-file';
 
@@ -49,3 +51,33 @@ it.each(FORMATS)('whatever is edited, $id stays valid, whole, and tells the same
     { numRuns: 15 },
   );
 }, 120_000); // prettier-ignore
+
+it.each(FORMATS)('$id is the same file after saving and opening, and names what stays as before', (exporter) => {
+  const before = named(fileOf(exporter, sampleProject()));
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: -5000, max: 5000 }), { maxLength: 12 }), (edits) => {
+      const project = edited(edits);
+      const text = fileOf(exporter, project);
+      const opened = parseProject(serialiseProject(project));
+      if (!opened.ok) throw new Error(opened.problem.code);
+      expect(fileOf(exporter, opened.value) === text).toBe(true);
+      const stays = new Set([...project.connectors, ...project.nodes, ...project.wires, ...project.parts].map((o) => o.id));
+      const after = named(text);
+      for (const [id, name] of before)
+        if ([...stays].some((s) => id.endsWith(`_${s}`)) && after.has(id)) expect(after.get(id)).toBe(name);
+      expect([...before.keys()].filter((id) => after.has(id)).length).toBeGreaterThan(10);
+    }),
+    { numRuns: 10 },
+  );
+}, 120_000); // prettier-ignore
+
+/** Names by id, of elements that have one. */
+function named(text: string): Map<string, string> {
+  const out = new Map<string, string>();
+  for (const e of walk(readTree(text))) {
+    const name =
+      textOf(e, 'Identification') ?? textOf(e, 'Id') ?? textOf(e, 'PartNumber') ?? textOf(e, 'Part_number');
+    if (e.id !== undefined && name !== undefined) out.set(e.id, name);
+  }
+  return out;
+}
