@@ -1,5 +1,5 @@
 import { memoByIdentity } from '../base/memo-by-identity';
-import type { Harness } from '../derive/harness';
+import type { ConnectorUse, Harness } from '../derive/harness';
 import type { Label } from '../model/topology';
 import { tiny, type TinyDraft } from '../model/tiny';
 import { connectorRef, wireRef } from './refs';
@@ -77,10 +77,12 @@ const labelled = memoByIdentity((labels: readonly Label[]): Labelled => {
   return { connectors, ends };
 });
 
+const isWired = memoByIdentity((use: ConnectorUse): boolean => use.cavities.some((c) => c.ends.length > 0));
+
 function checkConnectors(harness: Harness, labels: Labelled, report: Report, context: RuleContext): void {
   for (const use of harness.connectors) {
     const { connector } = use.resolved;
-    if (connector.supply !== 'harness' || !use.cavities.some((c) => c.ends.length > 0)) continue;
+    if (connector.supply !== 'harness' || !isWired(use)) continue;
     if (labels.connectors.has(connector.id)) {
       report.pass();
       continue;
@@ -107,17 +109,16 @@ function checkWires(
   report: Report,
   context: RuleContext,
 ): void {
-  const ids = all ? harness.wires.map((w) => w.wire.id) : [...labels.ends.keys()];
-  for (const id of ids) {
-    const wire = harness.wireById.get(id);
-    if (!wire) continue;
+  const wires = all ? harness.wires : [...labels.ends.keys()].flatMap((id) => harness.wireById.get(id) ?? []);
+  for (const wire of wires) {
+    const { id } = wire.wire;
     const has = labels.ends.get(id);
-    const bare = ([0, 1] as const).filter((end) => !has?.has(end));
-    const [end] = bare;
-    if (end === undefined) {
+    if (has?.size === 2) {
       report.pass();
       continue;
     }
+    const bare = ([0, 1] as const).filter((end) => !has?.has(end));
+    const end = bare[0] ?? 0;
     const { designator } = wire.wire;
     report.fail({
       open: true,

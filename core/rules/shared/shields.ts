@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Harness, ResolvedWire } from '../../derive/harness';
 import { partOfKind, type Part } from '../../model/parts/part';
 import type { Cable, Group } from '../../model/wire';
@@ -18,7 +19,7 @@ export interface Shield {
 const isShieldForm = (g: Group): boolean => g.form === 'shielded' || g.form === 'twisted-shielded';
 
 /** Shields in the order of groups, then of cables that no shielded group holds. */
-export function shieldsOf(harness: Harness): readonly Shield[] {
+export const shieldsOf = memoByIdentity((harness: Harness): readonly Shield[] => {
   const { project, wireById, parts } = harness;
   const groups = project.groups.filter(isShieldForm);
   if (groups.length === 0 && project.cables.length === 0) return [];
@@ -48,7 +49,7 @@ export function shieldsOf(harness: Harness): readonly Shield[] {
     out.push({ name: cable.designator, cable, cablePart, group: undefined, wires, drains: drainsIn(wires) });
   }
   return out;
-}
+});
 
 /** A wire is a drain by its core's name, or because it carries a shield. */
 const isDrain = (harness: Harness, w: ResolvedWire): boolean =>
