@@ -42,6 +42,7 @@ function contactsInFile(project: Project): Record<string, number> {
 
 describe.each(PROJECTS)('V2 in %s', (_, make) => {
   const project = make();
+  const harness = deriveHarness(project);
 
   it('the contacts of the cavities are those of the parts list, by part number', () => {
     const listed = partsRows(project).filter((r) => r['kind'] === 'contact' && r['partNumber'] !== null);
@@ -51,7 +52,6 @@ describe.each(PROJECTS)('V2 in %s', (_, make) => {
   });
 
   it.each([1, 10, 100, 1000])('scrap, set-up and samples stand in the order of %i alone', (harnesses) => {
-    const harness = deriveHarness(project);
     const listed = partsRows(project).filter((r) => r['suppliedWith'] === 'harness');
     const { lines } = purchaseOrder(harness, harnesses);
     expect(lines.map((l) => l.line.part?.partNumber ?? null)).toEqual(listed.map((r) => r['partNumber']));
@@ -68,7 +68,7 @@ describe.each(PROJECTS)('V2 in %s', (_, make) => {
   it.each([1, 10, 100, 1000])(
     'the order of %i covers what is needed and pays for nothing else',
     (harnesses) => {
-      const order = purchaseOrder(deriveHarness(project), harnesses);
+      const order = purchaseOrder(harness, harnesses);
       for (const l of order.lines) {
         if (l.orderQuantity === null || !l.need) continue;
         expect(l.orderQuantity + l.need.fromStock).toBeGreaterThanOrEqual(l.need.total);
@@ -88,7 +88,7 @@ describe.each(PROJECTS)('V2 in %s', (_, make) => {
 
   // Outside: exhaustive search over every quantity of every offer that may be ordered.
   it.each([1, 10, 100, 1000])('no other quantity of any offer is cheaper for %i', (harnesses) => {
-    for (const l of purchaseOrder(deriveHarness(project), harnesses).lines) {
+    for (const l of purchaseOrder(harness, harnesses).lines) {
       const least = searchedCost(l);
       if (least === undefined) expect(l.chosen).toBeUndefined();
       else expect(l.chosen!.choice.cost).toBeCloseTo(least, 6);
@@ -103,14 +103,12 @@ function searchedCost({ need, offers, wish }: PurchaseLine): number | undefined 
   for (const { offer, form } of offers) {
     if (wish && wish.forms.length > 0 && (!form || !wish.forms.includes(form))) continue;
     const pack = offer.multiple ?? 1;
+    const breaks = [...offer.priceBreaks].sort((a, b) => a.quantity - b.quantity);
     const end = Math.max(need.toBuy, offer.minimum ?? 0, ...offer.priceBreaks.map((b) => b.quantity)) + pack;
     for (let packs = 1; packs * pack <= end + 1e-9; packs++) {
       const quantity = packs * pack;
       if (quantity < need.toBuy - 1e-9 || quantity < (offer.minimum ?? 0)) continue;
-      const prices = offer.priceBreaks
-        .filter((b) => b.quantity <= quantity)
-        .sort((a, b) => a.quantity - b.quantity);
-      const price = prices.at(-1)?.price;
+      const price = breaks.findLast((b) => b.quantity <= quantity)?.price;
       if (price !== undefined && (least === undefined || quantity * price < least)) least = quantity * price;
     }
   }
