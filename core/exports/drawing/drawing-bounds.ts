@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import { boxAround, type Box, type Point } from '../../base/point';
 import { arcSpanDeg, onArc } from './arc-span';
 import type { Drawing, DrawingItem } from './drawing';
@@ -5,7 +6,7 @@ import { lineMmOf } from './stroke-of';
 import { textWidthMm } from './text-width';
 
 /** The box around an item with its line, mm. A curve is bounded by its control points; text by the widths of its letters. */
-export function itemBounds(item: DrawingItem): Box {
+export const itemBounds = memoByIdentity((item: DrawingItem): Box => {
   switch (item.kind) {
     case 'polyline':
     case 'curve':
@@ -28,7 +29,7 @@ export function itemBounds(item: DrawingItem): Box {
     case 'text':
       return textBounds(item);
   }
-}
+});
 
 export const drawingBounds = (drawing: Drawing): Box | null => boxAround(drawing.items.map(itemBounds));
 

@@ -62,3 +62,9 @@ export function framed(items: readonly DrawingItem[]): { drawing: Drawing; onDra
     onDrawing: (p) => ({ x: p.x + dx, y: p.y + dy }),
   };
 }
+
+/** The board as a drawing of its own. */
+export const framedBoard = memoByIdentity((harness: Harness) => {
+  const { scene, items } = boardFigures(harness);
+  return { scene, ...framed(items) };
+});

@@ -1,11 +1,10 @@
 import type { Harness } from '../../derive/harness';
 import { roundTo } from '../../model/length-text';
-import { boardFigures, framed } from './board-figures';
+import { framedBoard } from './board-figures';
 
 /** What the board holds, and what it does not. */
 export function boardSummary(harness: Harness): [string, string][] {
-  const { scene, items } = boardFigures(harness);
-  const { drawing } = framed(items);
+  const { scene, drawing } = framedBoard(harness);
   const { project } = harness;
   const placed = new Set(scene.nodes.map((n) => n.id));
   const unplaced = project.connectors.filter(

@@ -4,7 +4,7 @@ import { paperTable, plainText } from '../paper/paper-table';
 import type { Paper, PaperBlock } from '../paper/paper';
 import { A4_UPRIGHT, type Sheet, type SheetSize } from '../paper/sheet';
 import type { Cell } from '../table';
-import { boardFigures, framed } from './board-figures';
+import { framedBoard } from './board-figures';
 import { boardRows, type BoardKey, type BoardRow } from './formboard-rows';
 import { boardSummary } from './board-summary';
 import { overview } from './overview';
@@ -22,11 +22,11 @@ export function formboardPaper(exporter: Exporter, input: DocumentInput): Paper 
   const size = options?.sheetSize ?? USUAL_SIZE;
   const lists: Sheet =
     size === 'Letter' || size === 'Tabloid' ? { size: 'Letter', orientation: 'upright' } : A4_UPRIGHT;
-  const { scene, items } = boardFigures(harness);
+  const { scene, drawing, onDrawing } = framedBoard(harness);
   if (scene.nodes.length === 0)
     return benchPaper(exporter, input, boardSummary(harness), [plainText('The formboard is empty: no node is placed.')], lists); // prettier-ignore
-  const { drawing, onDrawing } = framed(items);
-  const { sheet, tiling } = sheetFor(drawing, size);
+  const cut = sheetFor(drawing, size);
+  const { sheet, tiling } = cut;
   const small = overview(scene, drawing, onDrawing, tiling, OVERVIEW_MM);
   const rows = boardRows(harness, scene);
   return benchPaper(
@@ -42,7 +42,7 @@ export function formboardPaper(exporter: Exporter, input: DocumentInput): Paper 
       { kind: 'drawing', drawing: small.drawing, scale: small.scale, caption: 'The board and the sheets it is cut into (dashed)' },
       ...notes(harness.project.notes),
       ...listBlocks(rows),
-      ...tileSheets(drawing, size),
+      ...tileSheets(drawing, cut),
     ],
     lists,
   );

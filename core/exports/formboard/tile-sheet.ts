@@ -26,22 +26,27 @@ export function tileWindow(sheet: Sheet): Box {
 
 export const sizeOf = (box: Box): Size => ({ widthMm: box.maxX - box.minX, heightMm: box.maxY - box.minY });
 
+/** Sheets of one kind with what each shows. */
+export interface CutSheets {
+  readonly sheet: Sheet;
+  readonly tiling: Tiling;
+}
+
 /** The way of laying the sheets that needs fewer of them; upright where both need the same. */
-export function sheetFor(
-  drawing: Drawing,
-  size: SheetSize,
-): { readonly sheet: Sheet; readonly tiling: Tiling } {
+export function sheetFor(drawing: Drawing, size: SheetSize): CutSheets {
   const figures = drawing.items.map(itemBounds);
   const [upright, landscape] = (['upright', 'landscape'] as const).map((orientation) => {
     const sheet: Sheet = { size, orientation };
     return { sheet, tiling: placeTiles(drawing, sizeOf(tileWindow(sheet)), figures) };
-  }) as [{ sheet: Sheet; tiling: Tiling }, { sheet: Sheet; tiling: Tiling }];
+  }) as [CutSheets, CutSheets];
   return landscape.tiling.tiles.length < upright.tiling.tiles.length ? landscape : upright;
 }
 
 /** A drawing at true size on as many sheets as it takes, each with its marks, bars and map. */
-export function tileSheets(drawing: Drawing, size: SheetSize): Extract<PaperBlock, { kind: 'sheet' }>[] {
-  const { sheet, tiling } = sheetFor(drawing, size);
+export function tileSheets(
+  drawing: Drawing,
+  { sheet, tiling }: CutSheets,
+): Extract<PaperBlock, { kind: 'sheet' }>[] {
   const bounds = drawing.items.map(itemBounds);
   const window = tileWindow(sheet);
   return tiling.tiles.map((tile, i) => {

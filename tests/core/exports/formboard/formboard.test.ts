@@ -2,14 +2,17 @@ import { XmlDocument, type XmlElement } from 'libxml2-wasm';
 import DxfParser from 'dxf-parser';
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { byId } from '@latchwork/core/base/by-id';
 import { boxesMeet } from '@latchwork/core/base/point';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
+import { segmentLengths } from '@latchwork/core/derive/formboard/segment-path';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { connectionTable } from '@latchwork/core/exports/connection-table';
 import { drawingBounds, itemBounds } from '@latchwork/core/exports/drawing/drawing-bounds';
 import type { Drawing, DrawingItem } from '@latchwork/core/exports/drawing/drawing';
 import { drawingSvg } from '@latchwork/core/exports/drawing/drawing-svg';
 import { drawingDxf } from '@latchwork/core/exports/drawing/dxf/drawing-dxf';
+import { flattenCurve } from '@latchwork/core/exports/drawing/flatten-curve';
 import type { DocumentInput } from '@latchwork/core/exports/exporter';
 import { formboard } from '@latchwork/core/exports/formboard';
 import { lengthTable } from '@latchwork/core/exports/length-table';
@@ -238,6 +241,16 @@ describe('the formboard of the medium demo', () => {
       ).toBe(false);
   });
   const shrunk = (b: ReturnType<typeof itemBounds>) => ({ minX: b.minX + 0.7, minY: b.minY + 0.7, maxX: b.maxX - 0.7, maxY: b.maxY - 0.7 }); // prettier-ignore
+
+  it('draws curved runs as curves of their length', () => {
+    const curves = drawing.items.flatMap((i) => (i.kind === 'curve' && i.layer === 'bundles' ? [flattenCurve(i.points, 0.001)] : [])); // prettier-ignore
+    const lengths = curves.map((points) => points.slice(1).reduce((mm, p, i) => mm + Math.hypot(p.x - points[i]!.x, p.y - points[i]!.y), 0)); // prettier-ignore
+    const curved = harness.segments.filter((s) => s.segment.shape === 'curve' && s.segment.via?.length);
+    expect(curved.length).toBeGreaterThan(0);
+    const nodes = byId(harness.project.nodes);
+    const drawn = curved.map((s) => segmentLengths(s.segment, nodes).drawnMm);
+    expect(lengths.sort()).toEqual(drawn.sort().map((mm) => expect.closeTo(mm, 1)));
+  });
 
   it('lies in its sheet with room on all sides', () => {
     const bounds = drawingBounds(drawing)!;

@@ -3,7 +3,8 @@ import { describe, expect, it, test } from 'vitest';
 import { type Box, boxesMeet } from '@latchwork/core/base/point';
 import { itemBounds } from '@latchwork/core/exports/drawing/drawing-bounds';
 import { placeTiles } from '@latchwork/core/exports/formboard/place-tiles';
-import { sizeOf, tileSheets, tileWindow } from '@latchwork/core/exports/formboard/tile-sheet';
+import type { Drawing } from '@latchwork/core/exports/drawing/drawing';
+import { sheetFor, sizeOf, tileSheets, tileWindow } from '@latchwork/core/exports/formboard/tile-sheet';
 import { columnName, OVERLAP_MM, tileAt, tilesOf } from '@latchwork/core/exports/formboard/tiles';
 import { sheetMm, SheetSize } from '@latchwork/core/exports/paper/sheet';
 import { sheetPlan } from '@latchwork/core/exports/paper/sheet-plan';
@@ -12,6 +13,8 @@ const mm = (max: number) => fc.double({ min: 1, max, noNaN: true });
 const size = (max: number) => fc.record({ widthMm: mm(max), heightMm: mm(max) });
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 const HAIR = 1e-6;
+const tileSheetsOf = (drawing: Drawing, sheetSize: SheetSize) =>
+  tileSheets(drawing, sheetFor(drawing, sheetSize));
 
 describe('tiles', () => {
   const cases = fc.record({
@@ -132,8 +135,8 @@ describe.each(SheetSize.options)('the marks on sheets of %s', (sizeName) => {
   const items = [{ kind: 'circle', at: { x: 1000, y: 800 }, radiusMm: 799 }] as const;
   // Wide and high boards, so that sheets are laid both ways.
   const sheets = [
-    tileSheets({ widthMm: 2000, heightMm: 1600, items: [...items] }, sizeName),
-    tileSheets({ widthMm: 400, heightMm: 260, items: [{ kind: 'circle', at: { x: 200, y: 130 }, radiusMm: 120 }] }, sizeName), // prettier-ignore
+    tileSheetsOf({ widthMm: 2000, heightMm: 1600, items: [...items] }, sizeName),
+    tileSheetsOf({ widthMm: 400, heightMm: 260, items: [{ kind: 'circle', at: { x: 200, y: 130 }, radiusMm: 120 }] }, sizeName), // prettier-ignore
   ].flat();
   const inside = (a: Box, b: Box): boolean =>
     a.minX >= b.minX && a.maxX <= b.maxX && a.minY >= b.minY && a.maxY <= b.maxY;
