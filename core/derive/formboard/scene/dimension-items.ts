@@ -5,7 +5,7 @@ import type { BoardConnector, BoardDimension, BoardMeasure, BoardSegment } from 
 import { boxOfPoints } from './line';
 
 /** Distance between the lines of a baseline dimension, mm. */
-const LEVEL_MM = 9;
+const LEVEL_MM = 12;
 /** Lengths that differ by less from the straight line are drawn as straight, mm. */
 const STRAIGHT_MM = 0.5;
 const TEXT_ROOM_MM = 8;

@@ -105,7 +105,8 @@ function labelText(pen: Pen, t: BoardThing, half: number): void {
     ctx.font = text(look, size);
     const words = shortened(ctx, t.name, 46 * s);
     const width = ctx.measureText(words).width + 8;
-    const up = half + clamp(4 * s, 6, 14);
+    // Clear of the name of a covering.
+    const up = half + clamp(4 * s, 6, 14) + size;
     ctx.strokeStyle = look.tokens['ink-2'];
     ctx.lineWidth = 0.8;
     ctx.beginPath();
@@ -131,7 +132,9 @@ function thingName(pen: Pen, t: BoardThing, half: number): void {
     ctx.fillStyle = look.tokens['ink-2'];
     ctx.textAlign = 'center';
     ctx.textBaseline = 'alphabetic';
-    rimmed(pen, t.name, 0, -half - clamp(3.4 * s, 5, 14));
+    // Beyond the wall that a grommet sits in.
+    const wall = t.kind === 'grommet' ? clamp(7.4 * s, 9, 27) : 0;
+    rimmed(pen, t.name, 0, -half - wall - clamp(3.4 * s, 5, 14));
   });
 }
 
