@@ -94,7 +94,7 @@ export function FindingsPage() {
 }
 
 /** Sentences longer than this do not fit on one line of the list. */
-const ONE_LINE = 50;
+const ONE_LINE = 58;
 
 function heightOf(row: FindingRow): number {
   if (!isLine(row)) return 34;

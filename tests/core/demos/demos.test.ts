@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { checkAlternates, withAlternates } from '@latchwork/core/decisions/check-alternates';
 import { STANDINGS, standingsOf } from '@latchwork/core/decisions/standing';
 import { RULES } from '@latchwork/core/rules/index';
 import { refText } from '@latchwork/core/rules/refs';
 import { faultText, FAULTS } from '../../generate/demos/workshop-faults/faults';
+import { workbenchParts } from '../../generate/catalogue/catalogue';
 import { products } from '../../generate/products';
 import { checked, demoFromFile, fileText, sentences } from './demo-files';
 import { crossings, drawn, inside, meeting } from './layout';
@@ -74,6 +76,13 @@ describe.each(DEMOS)('the demo %s', (name) => {
 describe.each(CLEAN)('the clean demo %s', (name) => {
   it('has no finding at all', () => {
     expect(sentences(checked(demoFromFile(name)))).toEqual([]);
+  });
+
+  it('has none either once its alternates are tried in the place of their parts', () => {
+    const check = checked(demoFromFile(name));
+    const alternates = checkAlternates(check, workbenchParts());
+    if (name === 'weather-station') expect(alternates.checks.length).toBeGreaterThan(0);
+    expect(sentences(withAlternates(check, alternates))).toEqual([]);
   });
 
   it('is looked at by the rules, not passed over', () => {
