@@ -17,7 +17,7 @@ export interface DrawnCavity {
 }
 
 /** Smallest square in which a number and a mark can both be read. */
-const READABLE_MM = 4;
+export const READABLE_MM = 5.5;
 
 /** One cavity: chamber, number, the mark of what is in it, and on cavity 1 a filled corner. */
 export function drawCavity({ use, cavity, at, sideMm, isFirst, showColour }: DrawnCavity): DrawingItem[] {

@@ -4,7 +4,7 @@ import type { ConnectorUse } from '../../derive/harness';
 import type { MatingHalf } from '../../model/parts/part';
 import type { DrawingItem } from '../drawing/drawing';
 import { boxItem } from '../drawing/items';
-import { drawCavity } from './draw-cavity';
+import { drawCavity, READABLE_MM } from './draw-cavity';
 
 /** Size of a body on its face, mm; assumed around the cavities where the record does not state it. */
 export function bodySizeOf(half: MatingHalf): { widthMm: number; heightMm: number; stated: boolean } {
@@ -53,7 +53,27 @@ export function drawFace(
         showColour: !isFront,
       }),
     ),
+    ...(fits < READABLE_MM ? numbersBeside(places, middle, scale, fits / 2) : []),
   ];
+}
+
+/** Where squares are too small for numbers: the first, the last and every fifth one beside the outer rows. */
+function numbersBeside(
+  places: readonly { cavity: string; xMm: number; yMm: number }[],
+  middle: Point,
+  scale: number,
+  half: number,
+): DrawingItem[] {
+  const rows = places.map((p) => p.yMm);
+  const [top, bottom] = [Math.min(...rows), Math.max(...rows)];
+  return places.flatMap((p) => {
+    const n = Number(p.cavity);
+    const row = places.filter((q) => q.yMm === p.yMm);
+    const isEnd = p === row[0] || p === row.at(-1);
+    if ((p.yMm !== top && p.yMm !== bottom) || (!isEnd && n % 5 !== 0)) return [];
+    const y = middle.y + p.yMm * scale + (p.yMm === top ? -half - 0.6 : half + 2.2);
+    return [label(p.cavity, middle.x + p.xMm * scale, y)];
+  });
 }
 
 type Style = Pick<Extract<DrawingItem, { kind: 'polyline' }>, 'line' | 'dash' | 'fill'>;
