@@ -1,5 +1,6 @@
 import { compareText } from '../../base/stable-order';
 import type { FieldText } from '../exchange/field-text';
+import { numberText } from '../exchange/number-text';
 import { xml, type XmlElement } from '../xml/xml';
 
 export type Children = readonly (XmlElement | undefined | readonly (XmlElement | undefined)[])[];
@@ -18,7 +19,9 @@ export const element = (
 
 /** An element that holds a value or a reference; none for an unknown one. */
 export const value = (name: string, content: string | number | undefined): XmlElement | undefined =>
-  content === undefined ? undefined : xml(name, {}, content);
+  content === undefined
+    ? undefined
+    : xml(name, {}, typeof content === 'number' ? numberText(content) : content);
 
 /** Several references in one element; none where there is nothing to refer to. */
 export const references = (name: string, ids: readonly string[]): XmlElement | undefined =>
@@ -46,7 +49,7 @@ export class KblUnits {
     this.used.add(unit);
     return element(name, { id: `${holder}_${name}` }, [
       value('Unit_component', `Unit_${unit}`),
-      value('Value_component', number ?? 'NaN'),
+      value('Value_component', numberText(number)),
     ]);
   }
 
@@ -62,8 +65,8 @@ export class KblUnits {
     this.used.add(unit);
     return element(name, { id: `${holder}_${name}` }, [
       value('Unit_component', `Unit_${unit}`),
-      value('Minimum', min ?? 'NaN'),
-      value('Maximum', max ?? 'NaN'),
+      value('Minimum', numberText(min)),
+      value('Maximum', numberText(max)),
     ]);
   }
 

@@ -1,5 +1,6 @@
 import { compareText } from '../../base/stable-order';
 import type { FieldText } from '../exchange/field-text';
+import { numberText } from '../exchange/number-text';
 import { xml, type XmlElement } from '../xml/xml';
 import type { UnitName, VecUnits } from './vec-units';
 
@@ -23,7 +24,9 @@ export const value = (
   name: string,
   content: string | number | boolean | undefined,
 ): XmlElement | undefined =>
-  content === undefined ? undefined : xml(name, {}, typeof content === 'boolean' ? String(content) : content);
+  content === undefined
+    ? undefined
+    : xml(name, {}, typeof content === 'number' ? numberText(content) : String(content));
 
 /** A reference to one element, or to several; none where there is nothing to refer to. */
 export const refs = (name: string, ids: readonly string[] | string | undefined): XmlElement | undefined => {
@@ -32,7 +35,7 @@ export const refs = (name: string, ids: readonly string[] | string | undefined):
 };
 
 /** A number for a mandatory element: NaN where it is not known. */
-const double = (name: string, number: number | undefined): XmlElement => xml(name, {}, number ?? 'NaN');
+const double = (name: string, number: number | undefined): XmlElement => xml(name, {}, numberText(number));
 
 /** Differences of decimal fractions, without the noise of binary ones. */
 const tidy = (number: number): number => Number(number.toFixed(9));

@@ -7,10 +7,13 @@ import { vec } from '@latchwork/core/exports/vec';
 import { tiny } from '@latchwork/core/model/tiny';
 import { Project } from '@latchwork/core/model/project';
 import { fileOf, inputOf } from './exchange/cases';
-import { referenceErrors, schemaTypes } from './exchange/schema-types';
+import { nameErrors, referenceErrors, schemaTypes } from './exchange/schema-types';
 import { readTree, walk } from './exchange/xml-tree';
 import { schemaErrors } from './xml/xsd';
-import { sampleProject } from '../model/sample-file';
+import { SAMPLE_TEXT, sampleProject } from '../model/sample-file';
+import { createRandom } from '../../generate/harness/random';
+import { withOddValue } from '../fuzz/odd-values';
+import { parseProject } from '@latchwork/core/model/parse';
 
 const FORMATS: readonly (readonly [Exporter, string])[] = [
   [vec, 'vec-2.1.0/vec_2.1.0-ud-strict.xsd'],
@@ -141,6 +144,35 @@ describe.each(FORMATS)('texts in a file of $id', (exporter, schema) => {
       { numRuns: 15 },
     );
   }, 60_000);
+});
+
+describe.each(FORMATS)('$id of a project with odd values', (exporter, schema) => {
+  it(
+    'is a valid file with whole references and unique names, or refused by the character',
+    { timeout: 120_000 },
+    () => {
+      const types = schemaTypes(schema);
+      const random = createRandom(11);
+      let made = 0;
+      for (let i = 0; i < 80; i++) {
+        let raw = JSON.parse(SAMPLE_TEXT);
+        for (let n = 1 + (i % 4); n > 0; n--) raw = withOddValue(raw, random);
+        const parsed = parseProject(JSON.stringify(raw));
+        if (!parsed.ok) continue;
+        const text = exporter.xml?.text(inputOf(parsed.value));
+        if (!text?.ok) {
+          expect(text?.problem).toContain('U+');
+          continue;
+        }
+        made++;
+        const root = readTree(text.value);
+        expect(schemaErrors(schema, text.value).slice(0, 3)).toEqual([]);
+        expect(referenceErrors(types, root).errors.slice(0, 3)).toEqual([]);
+        expect(nameErrors(root, ['Identification', 'Id', 'Wire_number']).slice(0, 3)).toEqual([]);
+      }
+      expect(made).toBeGreaterThan(20);
+    },
+  );
 });
 
 /** Offers stay out; headers without wires, tools and signals without wires are in no KBL file, and the table says so. */
