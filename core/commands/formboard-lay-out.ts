@@ -1,3 +1,4 @@
+import { current } from 'immer';
 import { z } from 'zod';
 import { byId } from '../base/by-id';
 import { firstLayout } from '../derive/formboard/layout/first-layout';
@@ -24,11 +25,9 @@ export const formboardLayOut = command({
     const ids = new Map<string, string>();
     const idOf = (key: string): string => ids.get(key) ?? key;
     for (const { segment, atMm, key } of plan.value.cuts) {
-      const node = splitSegment(draft, project, { segment, atMm }, newId, {
-        nodeDesignator: nextDesignator(LETTERS.nodes, draft.nodes),
-        segmentDesignator: nextDesignator(LETTERS.segments, draft.segments),
-      });
-      ids.set(key, node);
+      // A second cut starts from what the first one left.
+      const now = ids.size === 0 ? project : current(draft);
+      ids.set(key, splitSegment(draft, now, { segment, atMm }, newId));
     }
     for (const { key, position } of plan.value.nodes) {
       const id = newId();

@@ -21,7 +21,6 @@ export interface SplitNames {
   readonly node?: string | undefined;
   readonly segment?: string | undefined;
   readonly nodeDesignator?: string | undefined;
-  readonly segmentDesignator?: string | undefined;
 }
 
 /** Why a segment cannot be cut there, or null. */
@@ -91,7 +90,7 @@ export function splitSegment(
     withoutUndefined({
       ...segment,
       id: rest,
-      designator: names.segmentDesignator ?? nextDesignator(LETTERS.segments, project.segments),
+      designator: nextDesignator(LETTERS.segments, project.segments),
       from: node,
       to: segment.to,
       ...half(1 - part, usedMm - atMm, behind),

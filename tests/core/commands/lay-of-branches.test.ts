@@ -186,4 +186,4 @@ it('rotation moves no node nearer to another of its branch, or farther away', ()
     }),
     { numRuns: 50 },
   );
-});
+}, 60_000);

@@ -72,9 +72,9 @@ describe('splitting a segment', () => {
         const curved = segment.shape === 'curve' && segment.via;
         if (!curved) expect(farthest(project, cut)).toBeLessThan(1e-6);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it('divides a typed length in proportion and leaves a drawn one drawn', () => {
     const typed = split(
@@ -123,9 +123,9 @@ describe('joining again', () => {
         expectSameLengths(project, whole);
         expect(whole.segments).toHaveLength(project.segments.length);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it('gives the very project where all runs are straight', () => {
     fc.assert(
@@ -140,9 +140,9 @@ describe('joining again', () => {
         expect(whole.nodes).toEqual(project.nodes);
         expect(farthest(project, whole)).toBeLessThan(1e-6);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   const joint = (change?: (t: TinyDraft) => void): Project => {
     const base = tiny(change);
@@ -204,7 +204,7 @@ describe('a branch, and a splice on a segment', () => {
       }),
       { numRuns: 40 },
     );
-  });
+  }, 60_000);
 
   it('at the end of a segment needs no split', () => {
     const base = tiny((t) =>

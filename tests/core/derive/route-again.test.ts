@@ -94,7 +94,7 @@ it('gives after any edits of a mesh the ways that a new router finds', () => {
     ),
     { numRuns: 300 },
   );
-});
+}, 60_000);
 
 it('keeps pinned ways whose segments stay, and follows an undo', () => {
   const w = harness.wires.find((x) => x.route.found && x.route.segments.length > 1)!;

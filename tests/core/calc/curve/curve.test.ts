@@ -110,9 +110,9 @@ describe('the curve through points', () => {
           expect(Math.cos(a - b)).toBeGreaterThan(1 - 1e-6);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 });
 
 describe.each(['straight', 'curve'] as const)('a %s path', (shape) => {
@@ -124,9 +124,9 @@ describe.each(['straight', 'curve'] as const)('a %s path', (shape) => {
         expect(distance(placeOnPath(path, path.lengthMm).at, list.at(-1)!)).toBeLessThan(1e-6);
         for (const p of list) expect(nearestOnPath(path, p).distanceMm).toBeLessThan(1e-5);
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it('is as long as its parts, wherever it is cut, and they meet', () => {
     fc.assert(
@@ -143,9 +143,9 @@ describe.each(['straight', 'curve'] as const)('a %s path', (shape) => {
           distance(placeOnPath(reversePath(path), 10).at, placeOnPath(path, path.lengthMm - 10).at),
         ).toBeLessThan(1e-6);
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it('finds the nearest place: none of two hundred places on it is nearer', () => {
     fc.assert(
@@ -160,7 +160,7 @@ describe.each(['straight', 'curve'] as const)('a %s path', (shape) => {
       }),
       { numRuns: 40 },
     );
-  });
+  }, 60_000);
 
   it('as straight runs stays within the tolerance of itself', () => {
     fc.assert(
@@ -174,7 +174,7 @@ describe.each(['straight', 'curve'] as const)('a %s path', (shape) => {
       }),
       { numRuns: 40 },
     );
-  });
+  }, 60_000);
 });
 
 it('a path of points on top of each other has no length and one place', () => {

@@ -225,6 +225,47 @@ describe('a layout of the rest', () => {
     expect(deriveHarness(p).wires[0]!.route).toMatchObject({ lengthMm: 300 });
   });
 
+  it('splits two segments at once, with what spans both', () => {
+    const p = third((t) => {
+      const [n1, n2] = t.project.nodes.map((n) => n.id) as [string, string];
+      const [m1, m2, s2] = [t.newId(), t.newId(), t.newId()];
+      t.project.nodes.push(
+        { id: m1, designator: 'M1', position: { x: 0, y: 500 } },
+        { id: m2, designator: 'M2', position: { x: 300, y: 500 } },
+      );
+      t.project.segments.push({ id: s2, designator: 'S2', from: m1, to: m2 });
+      const half = { ...tiny().connectors[0]!, cavities: [], accessories: [] };
+      const [y1, y2] = [t.newId(), t.newId()];
+      t.project.connectors.push(
+        { ...half, id: y1, designator: 'Y1', node: m1 },
+        { ...half, id: y2, designator: 'Y2', node: m2 },
+      );
+      const at = (connector: string) => ({ at: 'cavity' as const, connector, cavity: '1' });
+      t.project.wires.push(
+        { id: t.newId(), designator: 'W3', ends: [at(y1), at(y2)] },
+        { id: t.newId(), designator: 'W4', ends: [at(y1), { at: 'free', position: { x: 100, y: 700 } }] },
+      );
+      const station = (segment: string) => ({ at: 'station' as const, station: { segment, atMm: 290 } });
+      t.project.dimensions.push({
+        id: t.newId(),
+        form: 'chain',
+        offsetMm: 0,
+        datums: [
+          { at: 'node', node: n1 },
+          station(t.project.segments[0]!.id),
+          { at: 'node', node: n2 },
+          station(s2),
+        ],
+      });
+    });
+    const q = laidOut(p);
+    expect(q.segments.filter((s) => s.designator.startsWith('S'))).toHaveLength(6);
+    const stations = q.dimensions[0]!.datums.flatMap((d) => (d.at === 'station' ? [d.station] : []));
+    expect(stations.map((s) => s.atMm)).toEqual([140, 140]);
+    expect(new Set([...stations.map((s) => s.segment), ...p.segments.map((s) => s.id)]).size).toBe(4);
+    expect(referenceIssues(q)).toEqual([]);
+  });
+
   it('joins what was put on the board without segments', () => {
     const p = laidOut(third((t) => (t.project.segments = [])));
     expect(crossings(p)).toEqual([]);
