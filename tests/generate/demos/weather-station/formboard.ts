@@ -115,6 +115,8 @@ export function protectAndMark(demo: DemoBuilder): void {
   }; // prettier-ignore
   for (const [connector, text] of Object.entries(texts)) demo.label(connector, `${connector} ${text}`);
   for (const wire of ['W1', 'W2', 'W3', 'W4']) demo.wireLabels(wire, wire);
+  for (const { id, on } of demo.project.labels)
+    demo.do({ id: 'label.edit', args: { id, change: { datumDistanceMm: on.at === 'connector' ? 30 : 20 } } });
   for (const [segment, atMm] of [
     ['S1', 10],
     ['S2', 45],
