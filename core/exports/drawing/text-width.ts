@@ -24,7 +24,7 @@ const MONO = 632;
 /** For other signs: wide enough for nearly all of them. */
 const WIDE = 760;
 
-/** Width of one line of text whose capitals are `heightMm` high, mm. Kerning is left out, so it errs to the wide side. */
+/** Width of one line of text whose capitals are `heightMm` high, mm. Kerning is left out: it changes a word by a few hundredths at most. */
 export function textWidthMm(text: string, heightMm: number, look: TextLook = 'text'): number {
   let thousandths = 0;
   for (const char of text) {

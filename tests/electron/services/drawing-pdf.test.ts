@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { DrawingItem } from '@latchwork/core/exports/drawing/drawing';
+import { CAPITALS, textWidthMm } from '@latchwork/core/exports/drawing/text-width';
 import type { Paper, PaperBlock } from '@latchwork/core/exports/paper/paper';
 import { type Fonts, readFonts } from '../../../electron/services/pdf/fonts';
 import { modulesOf } from '../../../electron/services/modules-of';
+import { Pen } from '../../../electron/services/pdf/pen';
 import { paperPdf } from '../../../electron/services/pdf/paper-pdf';
 import { SAMPLE } from '../../core/exports/drawing/sample-drawing';
 import { boxOf, readPdf, type ReadPage } from './pdf-figures';
@@ -89,6 +91,25 @@ describe('a drawing on paper', () => {
     expect(turned.at.x - origin.x).toBeCloseTo(180, 3);
     expect(turned.at.y - origin.y).toBeCloseTo(80 + turned.widthMm, 2);
   });
+});
+
+it('measures text in core as wide as the fonts set it, but for kerning', () => {
+  const pen = new Pen(fonts, { title: '', author: '', subject: '', made: new Date(0) });
+  const heightMm = 2.5;
+  const words = [
+    'S1  300 +10/-5  6.9',
+    'label "X16 DISPLAY"',
+    'AV To WA 11111',
+    'view: wire-entry face, 3:1',
+    'mmmmWWWW',
+  ];
+  for (const look of ['text', 'strong', 'code'] as const)
+    for (const text of words) {
+      const set = pen.width(text, look, heightMm / CAPITALS);
+      const measured = textWidthMm(text, heightMm, look);
+      expect(measured, `${look} ${text}`).toBeGreaterThan(set * 0.99);
+      expect(measured).toBeLessThan(set * 1.06);
+    }
 });
 
 describe('pages', () => {
