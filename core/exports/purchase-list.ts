@@ -7,7 +7,7 @@ import { findNumbers } from './parts/find-numbers';
 import { harnessLines, lineDesignators, lineObjects } from './parts/harness-lines';
 import { alternateWords } from './purchase/alternate-words';
 import { complianceWords, lineForm, purchaseRemarks } from './purchase/line-words';
-import { orderHead, orderTerms } from './purchase/order-head';
+import { orderHead, orderTerms, orderTools } from './purchase/order-head';
 import type { PurchaseLine } from './purchase/purchase-line';
 import { defaultQuantity, purchaseOrder } from './purchase/purchase-order';
 import { purchasePaper } from './purchase/purchase-paper';
@@ -78,7 +78,11 @@ function purchaseTable({ harness, check, options }: DocumentInput): Table {
   return {
     id: purchaseList.id,
     title: purchaseList.title,
-    head: documentHead(project, purchaseList.title, [...orderHead(order), ...orderTerms(project)]),
+    head: documentHead(project, purchaseList.title, [
+      ...orderHead(order),
+      ...orderTools(project, order),
+      ...orderTerms(project),
+    ]),
     columns: [...COLUMNS],
     rows: order.lines.map((l, i) => ({ item: i + 1, find: findOf(l.line), ...partCells(l, check), ...orderCells(l) })),
     objects: order.lines.map((l) => lineObjects(l.line)),

@@ -16,14 +16,26 @@ export interface FormWish {
 
 export const FORM_NAMES: Readonly<Record<ContactForm, string>> = { strip: 'on a strip', loose: 'loose' };
 
+/** The tools that a contact names, and those of them on the tool list that crimp, by form. */
+export interface CrimpTools {
+  readonly named: readonly string[];
+  readonly press: readonly string[];
+  readonly hand: readonly string[];
+}
+
+export function crimpTools(project: Project, part: ContactPart): CrimpTools {
+  const list = toolsByNumber(project.parts);
+  const named = [...new Set([...(part.tools ?? []), ...(part.crimps ?? []).flatMap((c) => c.tool ?? [])])];
+  const onList = named.sort(compareNatural).flatMap((n) => list.get(n) ?? []);
+  const ofForm = (form: 'press' | 'hand'): string[] =>
+    onList.filter((t) => t.form === form).map((t) => t.partNumber);
+  return { named, press: ofForm('press'), hand: ofForm('hand') };
+}
+
 /** Null for parts that have no such form. A press applicator takes strip, a hand tool loose pieces: common practice. */
 export function formWish(project: Project, part: Part | undefined): FormWish | null {
   if (part?.kind !== 'contact') return null;
-  const list = toolsByNumber(project.parts);
-  const named = new Set([...(part.tools ?? []), ...(part.crimps ?? []).flatMap((c) => c.tool ?? [])]);
-  const onList = [...named].sort(compareNatural).flatMap((n) => list.get(n) ?? []);
-  const press = onList.filter((t) => t.form === 'press').map((t) => t.partNumber);
-  const hand = onList.filter((t) => t.form === 'hand').map((t) => t.partNumber);
+  const { press, hand } = crimpTools(project, part);
   if (press.length > 0 && hand.length > 0)
     return {
       forms: ['strip', 'loose'],

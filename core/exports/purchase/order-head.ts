@@ -1,5 +1,7 @@
+import { compareNatural } from '../../base/stable-order';
 import type { Project } from '../../model/project';
 import { PURCHASING_DEFAULTS, purchasingValue } from '../../model/purchasing';
+import { crimpTools } from './contact-form';
 import { lineName, whyUnpriced } from './line-words';
 import type { PurchaseOrder } from './purchase-order';
 
@@ -52,6 +54,30 @@ export function orderHead(order: PurchaseOrder): readonly HeadLine[] {
 function pricesText(dates: PurchaseOrder['priceDates'], undated: number): string {
   const span = dates ? (dates[0] === dates[1] ? dates[0] : `${dates[0]} to ${dates[1]}`) : 'no day stated';
   return undated > 0 && dates ? `${span}; ${undated} without a day` : span;
+}
+
+/** Tools are no lines of an order; one that is missing comes later than any contact. */
+export function orderTools(project: Project, order: PurchaseOrder): readonly HeadLine[] {
+  const contacts = order.lines.flatMap((l) =>
+    l.line.part?.kind === 'contact' ? [{ l, tools: crimpTools(project, l.line.part) }] : [],
+  );
+  const there = [...new Set(contacts.flatMap(({ tools }) => [...tools.press, ...tools.hand]))];
+  const without = contacts.filter(({ tools }) => tools.press.length + tools.hand.length === 0);
+  return [
+    ...(there.length > 0
+      ? [['Crimp tools', `taken to be in the shop: ${there.sort(compareNatural).join(', ')}`] as const]
+      : []),
+    ...(without.length > 0
+      ? [
+          [
+            'No crimp tool on the tool list',
+            without
+              .map(({ l, tools }) => `${lineName(l)} (takes ${tools.named.join(' or ') || 'not stated'})`)
+              .join('; '),
+          ] as const,
+        ]
+      : []),
+  ];
 }
 
 /** What stands behind the quantities, and what is in none of the sums. */

@@ -256,6 +256,20 @@ describe('strip or loose', () => {
   });
 });
 
+describe('tools', () => {
+  it('are taken to be in the shop where they are on the list, and missed by name where not', () => {
+    const project = tiny((t) => {
+      offered(t);
+      t.part('contact', 'C-PIN').tools = ['PRESS-1'];
+      t.part('contact', 'C-SOCKET').tools = ['PRESS-2'];
+      t.project.parts.push({ kind: 'tool', id: t.newId(), maker: 'Example Works (invented)', partNumber: 'PRESS-1', description: 'press', form: 'press' }); // prettier-ignore
+    });
+    const table = tableOf(project);
+    expect(headOf(table, 'Crimp tools')).toBe('taken to be in the shop: PRESS-1');
+    expect(headOf(table, 'No crimp tool on the tool list')).toBe('C-SOCKET (takes PRESS-2)');
+  });
+});
+
 describe('alternates', () => {
   it('bear the result of asking every rule again in the place of the part', () => {
     const project = tiny((t) => {
