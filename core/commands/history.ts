@@ -1,6 +1,6 @@
 import type { Patch } from 'immer';
 import type { Project } from '../model/project';
-import { writer } from './shared/writer';
+import { patched } from './shared/writer';
 
 /** One undo step: what one dispatched command changed, there and back. */
 export interface Step {
@@ -24,7 +24,7 @@ export function undo(history: History): History {
   const step = history.undo.at(-1);
   if (!step) return history;
   return {
-    project: writer.applyPatches(history.project, step.inverse as Patch[]),
+    project: patched(history.project, step.inverse),
     undo: history.undo.slice(0, -1),
     redo: [...history.redo, step],
   };
@@ -35,7 +35,7 @@ export function redo(history: History): History {
   const step = history.redo.at(-1);
   if (!step) return history;
   return {
-    project: writer.applyPatches(history.project, step.patches as Patch[]),
+    project: patched(history.project, step.patches),
     undo: [...history.undo, step],
     redo: history.redo.slice(0, -1),
   };
