@@ -78,6 +78,8 @@ export function keepFindingHistory(): () => void {
       if (state.document.token !== before.document.token) later();
     }),
   ];
+  // What was open before anybody kept watch is remembered too.
+  later();
   return () => {
     clearTimeout(timer);
     for (const stop of stops) stop();

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { RememberedFinding } from '@latchwork/core/model/remembered-finding';
-import { keepFindingHistory } from '../../../renderer/app/seen-findings';
+import { keepFindingHistory, seenStore } from '../../../renderer/app/seen-findings';
 import { appStore } from '../../../renderer/app/store';
 import { today } from '../../../renderer/app/today';
 import {
@@ -231,11 +231,13 @@ test('the history of findings outlives the closing of the file', async () => {
       return { status: 'done' };
     },
   });
-  const stop = keepFindingHistory();
   const text = project();
   const reopen = () =>
     appStore.getState().open(text, { name: 'a.latchwork', token: 't', savedProject: text });
+  // As at the start of the window: a file is open before the history is kept.
   reopen();
+  await expect.poll(() => seenStore.getState().recalled).toBe(true);
+  const stop = keepFindingHistory();
   await expect.poll(() => kept, { timeout: 5000 }).not.toBeNull();
   kept = (kept as RememberedFinding[]).map((r) => ({ ...r, first }));
   reopen();
