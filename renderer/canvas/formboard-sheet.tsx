@@ -16,7 +16,7 @@ import { BoardEmpty } from './formboard/board-empty';
 import { boardKey } from './formboard/board-keys';
 import { createBoardModel, type BoardModel } from './formboard/board-model';
 import { BoardNotes } from './formboard/board-notes';
-import { BoardOutline } from './formboard/board-outline';
+import { BoardOutline, describeOnBoard } from './formboard/board-outline';
 import { paintBoardTop, topIsEmpty, type BoardOver } from './formboard/board-top';
 import { paintBoardBadges } from './formboard/draw/board-badges';
 import { paintBoard, type BoardPaint } from './formboard/draw/paint-board';
@@ -25,7 +25,7 @@ import { ScaleBar } from './formboard/scale-bar';
 import type { BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 import { boardBounds, buildBoardScene } from '@latchwork/core/derive/formboard/scene/build-board-scene';
 import { litBy } from './formboard/scene/lit';
-import { CONNECTOR_DRAG_TYPE, placeOnBoard } from './formboard/unplaced';
+import { CONNECTOR_DRAG_TYPE, placeOnBoard, placeSplice, SPLICE_DRAG_TYPE } from './formboard/unplaced';
 import { useBoardBadges } from './formboard/use-board-badges';
 import type { Interaction, InteractionState } from './interaction';
 import type { Badge } from './scene/badges';
@@ -106,9 +106,11 @@ export function FormboardSheet({ store = appStore }: { store?: AppStore }): Reac
         onDoubleClick={(screen, alt) => doubleClick(store, model, toSheet(viewport.camera(), screen), alt)}
         onDropOther={(transfer, screen) => {
           const id = transfer.getData(CONNECTOR_DRAG_TYPE);
+          const splice = transfer.getData(SPLICE_DRAG_TYPE);
           const at = toSheet(viewport.camera(), screen);
           if (id) placeOnBoard(store, id, snapped(at, store.getState().view.snap), model.hit(at));
-          return id !== '';
+          if (splice) placeSplice(store, interaction, splice, at, model.hit(at));
+          return id !== '' || splice !== '';
         }}
       >
         <SheetSurface viewport={viewport} look={look} parts={parts} top={top} onSize={onSize} />
@@ -128,7 +130,11 @@ export function FormboardSheet({ store = appStore }: { store?: AppStore }): Reac
         )}
         <SheetQuestion interaction={interaction} viewport={viewport} />
         <BoardOutline store={store} scene={scene} />
-        <SheetVoice store={store} interaction={interaction} />
+        <SheetVoice
+          store={store}
+          interaction={interaction}
+          describe={(key) => describeOnBoard(scene, key, unit)}
+        />
       </SheetRoot>
     </div>
   );

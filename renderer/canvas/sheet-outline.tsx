@@ -121,7 +121,16 @@ function onKey(e: KeyboardEvent<HTMLUListElement>, interaction: Interaction): vo
 }
 
 /** Says what is selected, and where a wire drawn from the keyboard points. */
-export function SheetVoice({ store, interaction }: { store: AppStore; interaction: Interaction }): ReactNode {
+export function SheetVoice({
+  store,
+  interaction,
+  describe,
+}: {
+  store: AppStore;
+  interaction: Interaction;
+  /** Words of the sheet's own for an object; null where it has none. */
+  describe?: (key: string) => string | null;
+}): ReactNode {
   const harness = useStore(store, (s) => s.harness);
   const selection = useStore(store, (s) => s.view.selection);
   const keyWire = useStore(interaction.state, (s) => s.keyWire);
@@ -131,7 +140,7 @@ export function SheetVoice({ store, interaction }: { store: AppStore; interactio
   const words = keyWire
     ? `Wire from ${name(keyWire.from)} to ${name(keyWire.to)}. Arrows choose, Enter draws it, Escape gives up.`
     : selection.size === 1 && only
-      ? describeKey(harness, only)
+      ? (describe?.(only) ?? describeKey(harness, only))
       : selection.size > 1
         ? `${selection.size} objects selected`
         : '';

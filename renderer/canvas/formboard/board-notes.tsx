@@ -5,9 +5,12 @@ import { compareNatural } from '@latchwork/core/base/stable-order';
 import { routeProblem } from '@latchwork/core/derive/formboard/route-words';
 import type { Harness, ResolvedWire } from '@latchwork/core/derive/harness';
 import type { AppStore } from '../../app/store';
-import { useUnplaced, UnplacedChips } from './unplaced';
+import { Button } from '../../ui/button';
+import { LooseSplices, useUnplaced, UnplacedChips } from './unplaced';
 
-const MOST_WIRES = 12;
+const MOST_WIRES = 40;
+/** More than these are listed when asked for. */
+const FEW_WIRES = 4;
 
 /** What is not on the board yet: connectors to be placed, and wires that find no way, each with the reason. */
 export function BoardNotes({ store, middle }: { store: AppStore; middle: () => Point }): ReactNode {
@@ -15,14 +18,23 @@ export function BoardNotes({ store, middle }: { store: AppStore; middle: () => P
   const selection = useStore(store, (s) => s.view.selection);
   const waiting = useUnplaced(store);
   const loose = useMemo(() => looseWires(harness), [harness]);
-  if (waiting.length === 0 && loose.length === 0) return null;
+  const splices = useStore(store, (s) => s.history.project.splices);
+  const homeless = splices.filter((s) => !s.node);
+  const laid = harness.project.nodes.length > 0;
+  if (waiting.length === 0 && loose.length === 0 && (homeless.length === 0 || !laid)) return null;
   return (
     <div className="sheet-float board-notes">
       {waiting.length > 0 && <UnplacedChips store={store} waiting={waiting} middle={middle} />}
+      {laid && waiting.length > 0 && (
+        <Button look="link" onClick={() => store.getState().dispatch({ id: 'formboard.lay-out', args: {} })}>
+          Lay them out from the diagram
+        </Button>
+      )}
+      {laid && homeless.length > 0 && <LooseSplices store={store} splices={homeless} />}
       {loose.length > 0 && (
-        <section aria-label="Wires that are not laid out">
-          <h2>Not laid out ({loose.length})</h2>
-          <ul>
+        <details open={loose.length <= FEW_WIRES}>
+          <summary>Not laid out ({loose.length})</summary>
+          <ul aria-label="Wires that are not laid out">
             {loose.slice(0, MOST_WIRES).map(({ wire, why }) => (
               <li key={wire.wire.id}>
                 <button
@@ -37,7 +49,7 @@ export function BoardNotes({ store, middle }: { store: AppStore; middle: () => P
             ))}
           </ul>
           {loose.length > MOST_WIRES && <p>and {loose.length - MOST_WIRES} more</p>}
-        </section>
+        </details>
       )}
     </div>
   );

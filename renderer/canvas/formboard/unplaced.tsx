@@ -5,7 +5,9 @@ import type { Point } from '@latchwork/core/base/point';
 import type { Connector } from '@latchwork/core/model/connector';
 import { compareNatural } from '@latchwork/core/base/stable-order';
 import type { Target } from '@latchwork/core/tools/tool';
+import type { Splice } from '@latchwork/core/model/wire';
 import type { AppStore } from '../../app/store';
+import type { Interaction } from '../interaction';
 
 /** A connector dragged onto the formboard: the data transfer holds its id under this type. */
 export const CONNECTOR_DRAG_TYPE = 'application/x-latchwork-connector';
@@ -18,6 +20,70 @@ export function placeOnBoard(store: AppStore, connector: string, at: Point, targ
     dispatch({ id: 'connector.edit', args: { ids: [connector], change: { node: target.id } } });
   else dispatch({ id: 'node.add', args: { position: at, connectors: [connector] } });
   select([connector]);
+}
+
+/** A splice dragged onto the formboard. */
+export const SPLICE_DRAG_TYPE = 'application/x-latchwork-splice';
+
+/** Puts a splice on the node under the pointer, or on a new one in the run there. */
+export function placeSplice(
+  store: AppStore,
+  interaction: Interaction,
+  splice: string,
+  at: Point,
+  target: Target,
+): void {
+  const { dispatch, select } = store.getState();
+  const place = interaction.facts().board?.placeNear(at, SPLICE_REACH_MM);
+  if (target.on === 'node')
+    dispatch({ id: 'splice.edit', args: { id: splice, change: { node: target.id } } });
+  else if (place) {
+    const station = { segment: place.segment, atMm: Math.round(place.atMm) };
+    dispatch({ id: 'splice.place-on-segment', args: { splice, station } });
+  } else {
+    interaction.state.setState({
+      note: { at, reason: 'A splice lies on a run: let go over one, or over a node.' },
+    });
+    return;
+  }
+  select([splice]);
+}
+
+const SPLICE_REACH_MM = 8;
+/** More than these are listed when asked for. */
+export const FEW = 12;
+
+/** Splices without a place on the formboard, dragged onto a run; a click puts one on the selected node. */
+export function LooseSplices({ store, splices }: { store: AppStore; splices: readonly Splice[] }): ReactNode {
+  return (
+    <details open={splices.length <= FEW}>
+      <summary>Splices to place ({splices.length})</summary>
+      <ul className="board-chips" aria-label="Splices without a place on the formboard">
+        {splices.map((s) => (
+          <li key={s.id}>
+            <button
+              type="button"
+              className="sheet-chip"
+              draggable
+              title="Drag onto a run, or click to put it on the selected node"
+              onDragStart={(e) => {
+                e.dataTransfer.setData(SPLICE_DRAG_TYPE, s.id);
+                e.dataTransfer.effectAllowed = 'copy';
+              }}
+              onClick={() => {
+                const { history, view, dispatch, select } = store.getState();
+                const node = [...view.selection].find((key) => byId(history.project.nodes).has(key));
+                if (node) dispatch({ id: 'splice.edit', args: { id: s.id, change: { node } } });
+                select([s.id]);
+              }}
+            >
+              {s.designator}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
 }
 
 /** Connectors of the harness that have no place on the formboard yet. */
@@ -41,9 +107,9 @@ interface Props {
 /** They are dragged onto the board; a click puts one on the selected node, or in the middle. */
 export function UnplacedChips({ store, waiting, middle }: Props): ReactNode {
   return (
-    <section aria-label="Connectors without a place on the formboard">
-      <h2>Not on the board</h2>
-      <ul>
+    <details open={waiting.length <= FEW}>
+      <summary>Not on the board ({waiting.length})</summary>
+      <ul className="board-chips" aria-label="Connectors without a place on the formboard">
         {waiting.map((c) => (
           <li key={c.id}>
             <button
@@ -67,6 +133,6 @@ export function UnplacedChips({ store, waiting, middle }: Props): ReactNode {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   );
 }
