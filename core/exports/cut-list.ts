@@ -128,8 +128,11 @@ const PAPER_COLUMNS = [
   ...side('A'),
   ...side('B'),
   {
-    title: 'Group, remarks',
+    title: 'Mark, group, remarks',
     share: 3.4,
-    of: (r: Row) => [r.cells.group, r.cells.cable, r.cells.remarks].filter((t) => t !== null).join('; '),
+    of: (r: Row) =>
+      [r.cells.mark === null ? null : `mark ${r.cells.mark}`, r.cells.group, r.cells.cable, r.cells.remarks]
+        .filter((t) => t !== null)
+        .join('; '),
   },
 ];

@@ -6,7 +6,7 @@ import { colourText } from '../../model/colour';
 import { wireSizeText } from '../../model/wire-size';
 import { wireRef } from '../../rules/refs';
 import type { Cell, Column, RowOf } from '../table';
-import type { CutEnd } from './cut-jobs';
+import type { CutEnd, CutJob } from './cut-jobs';
 import type { CutLine } from './cut-plan';
 
 export const CUT_COLUMNS = [
@@ -36,6 +36,7 @@ export const CUT_COLUMNS = [
   { key: 'sealB', title: 'Seal B' },
   { key: 'toolB', title: 'Tool B' },
   { key: 'labelB', title: 'Label B' },
+  { key: 'mark', title: 'Mark on the wire' },
   { key: 'group', title: 'Twist or shield with' },
   { key: 'cable', title: 'Cable and core' },
   { key: 'path', title: 'Goes into' },
@@ -71,6 +72,11 @@ export function cutRow(harness: Harness, line: CutLine, sequence: number, order:
       orderQuantity: line.jobs.length * order,
       ...sideCells('A', a),
       ...sideCells('B', b),
+      mark:
+        line.jobs
+          .map((j) => markOf(harness, j) ?? '?')
+          .join(', ')
+          .replace(/^[?, ]*$/, '') || null,
       group: wire.group ? `${wire.group.designator} (${wire.group.form}${layText(wire.group.layMm)})` : null,
       cable: wire.wire.core
         ? `${byId(harness.project.cables).get(wire.wire.core.cable)?.designator ?? '?'}:${wire.wire.core.name}`
@@ -82,6 +88,24 @@ export function cutRow(harness: Harness, line: CutLine, sequence: number, order:
     },
     objects: line.jobs.map((j) => wireRef(j.wire)),
   };
+}
+
+/** What a marker prints along the wire, by the method of the project; null where none is settled or the signal is not named. */
+function markOf({ project }: Harness, { wire, ends: [from, to] }: CutJob): string | null {
+  switch (project.labelMethod) {
+    case 'identification':
+      return wire.wire.designator;
+    case 'signal':
+      return wire.signal?.name ?? null;
+    case 'local-end':
+      return `${from.place} at ${from.place}, ${to.place} at ${to.place}`;
+    case 'remote-end':
+      return `${to.place} at ${from.place}, ${from.place} at ${to.place}`;
+    case 'both-ends':
+      return `${from.place}/${to.place}`;
+    case undefined:
+      return null;
+  }
 }
 
 const layText = (layMm: number | undefined): string => (layMm === undefined ? '' : `, lay ${layMm} mm`);

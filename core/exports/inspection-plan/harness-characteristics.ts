@@ -1,6 +1,7 @@
 import { byId } from '../../base/by-id';
 import { compareNatural } from '../../base/stable-order';
 import { lengthTolerance } from '../../calc/length-tolerance';
+import { dimensionValues, nameOfDatum } from '../../derive/formboard/dimension-values';
 import { testModelOf } from '../../derive/harness-test/test-model';
 import type { Harness } from '../../derive/harness';
 import { limitValue } from '../../derive/wire-ampacity';
@@ -16,6 +17,7 @@ const DEFAULT_TOLERANCE = 'IPC/WHMA-A-620 B (final draft, 2012), table 11-1';
 export const harnessCharacteristics = (harness: Harness): Characteristic[] => [
   ...cutLengths(harness),
   ...segments(harness),
+  ...dimensions(harness),
   ...twists(harness),
   ...labels(harness),
   ...coverings(harness),
@@ -78,6 +80,39 @@ function segments({ segments: uses }: Harness): Characteristic[] {
         objects: [segmentRef(use)],
       };
     });
+}
+
+/** Lengths that the formboard states from datum to datum. */
+function dimensions(harness: Harness): Characteristic[] {
+  const { project } = harness;
+  return project.dimensions.flatMap((d) =>
+    dimensionValues(harness, d).map(({ from, to, valueMm, needs }): Characteristic => {
+      const typed = d.plusMm !== undefined || d.minusMm !== undefined;
+      const standard = typed || !valueMm ? undefined : lengthTolerance.run({ lengthMm: valueMm });
+      const plus = typed ? d.plusMm : standard?.ok ? standard.value.plusMm : undefined;
+      const minus = typed ? d.minusMm : standard?.ok ? standard.value.minusMm : undefined;
+      const known = valueMm !== undefined && plus !== undefined && minus !== undefined;
+      return {
+        what: 'dimension of the formboard',
+        at: `${nameOfDatum(project, from)} to ${nameOfDatum(project, to)}`,
+        requirement:
+          valueMm === undefined
+            ? 'cannot be measured'
+            : `${roundTo(valueMm, 1)} mm +${plus ?? '?'} -${minus ?? '?'}`,
+        min: known ? roundTo(valueMm - minus, 1) : undefined,
+        max: known ? roundTo(valueMm + plus, 1) : undefined,
+        unit: 'mm',
+        class: 'major',
+        method: 'on the formboard, between the datums',
+        perHarness: 1,
+        sampling: 'plan',
+        source: typed ? 'tolerance of the dimension' : DEFAULT_TOLERANCE,
+        record: RECORD,
+        missing: [...needs, ...(valueMm !== undefined && !known ? ['tolerance of the dimension'] : [])],
+        objects: [{ type: 'dimension', id: d.id }],
+      };
+    }),
+  );
 }
 
 const twists = ({ project, wireById }: Harness): Characteristic[] =>

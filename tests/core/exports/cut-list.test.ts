@@ -84,4 +84,25 @@ describe('cut list', () => {
       /^\d+ changes in 2 set-ups \(no order has fewer\); \d+ in the order of/,
     );
   });
+
+  it.each([
+    [undefined, null],
+    ['identification', 'W1'],
+    ['signal', 'SUP'],
+    ['both-ends', 'X1:1/X2:1'],
+    ['local-end', 'X1:1 at X1:1, X2:1 at X2:1'],
+    ['remote-end', 'X2:1 at X1:1, X1:1 at X2:1'],
+  ] as const)('marks the wire by the method of the project (IEC 62491): %s', (method, mark) => {
+    const row = lineOf('W1', (t) => {
+      if (method) t.project.labelMethod = method;
+    });
+    expect(row?.mark).toBe(mark);
+  });
+
+  it('tells of a fuse in the wire', () => {
+    const row = lineOf('W1', (t) => {
+      t.project.fuses.push({ id: t.newId(), designator: 'F1', wire: t.wire('W1').id, fromSourceMm: 120 });
+    });
+    expect(row?.remarks).toContain('fuse F1 in it, 120 mm from the source');
+  });
 });

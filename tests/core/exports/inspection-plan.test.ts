@@ -105,6 +105,27 @@ describe('inspection plan', () => {
     expect(of('cut length', 'W1')?.max).toBe(358);
   });
 
+  it('asks for the dimensions of the formboard, with their own tolerance or the default', () => {
+    const rows = rowsOf((t) => {
+      const [a, b] = t.project.nodes;
+      if (!a || !b) throw new Error('no nodes');
+      const datums = [a, b].map((n) => ({ at: 'node' as const, node: n.id }));
+      t.project.dimensions.push({
+        id: t.newId(),
+        form: 'chain',
+        datums,
+        offsetMm: 20,
+        plusMm: 5,
+        minusMm: 5,
+      });
+      t.project.dimensions.push({ id: t.newId(), form: 'chain', datums, offsetMm: 30 });
+    }).filter((r) => r.characteristic === 'dimension of the formboard');
+    expect(rows.map((r) => [r.at, r.min, r.max])).toEqual([
+      ['N1 to N2', 295, 305],
+      ['N1 to N2', 300, 325],
+    ]);
+  });
+
   it('keeps what a test cannot see for the eye, and the test for every harness', () => {
     const rows = rowsOf(undefined, 100);
     expect(rows.find((r) => r.characteristic === 'wire and colour in each cavity')?.requirement).toContain(
