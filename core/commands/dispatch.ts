@@ -6,6 +6,7 @@ import type { Project } from '../model/project';
 import type { Command, CommandContext } from './command';
 import type { History } from './history';
 import { COMMANDS } from './index';
+import { frozenReason } from './shared/frozen';
 import { writer } from './shared/writer';
 
 type KnownCommand = (typeof COMMANDS)[number];
@@ -45,6 +46,8 @@ export function dispatchUnknown(
   const parsed = command.args.safeParse(call.args);
   if (!parsed.success)
     return refuse(issuesOf(parsed.error).map((i) => `${i.path}: ${i.message}`).join('; ')); // prettier-ignore
+  const frozen = frozenReason(history.project, command.id);
+  if (frozen !== null) return refuse(frozen);
   const reason = command.refuse(history.project, parsed.data, context);
   if (reason !== null) return refuse(reason);
   const [project, patches, inverse] = writer.produceWithPatches(history.project, (draft: Draft<Project>) => {

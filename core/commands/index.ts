@@ -49,6 +49,7 @@ import { projectAddRevision } from './project-add-revision';
 import { projectEdit } from './project-edit';
 import { projectEditPurchasing } from './project-edit-purchasing';
 import { projectEditTitleBlock } from './project-edit-title-block';
+import { projectRelease } from './project-release';
 import { projectSetLimit } from './project-set-limit';
 import { projectTake } from './project-take';
 import { projectUseLimitSet } from './project-use-limit-set';
@@ -125,6 +126,7 @@ export const COMMANDS = [
   projectEdit,
   projectEditPurchasing,
   projectEditTitleBlock,
+  projectRelease,
   projectSetLimit,
   projectTake,
   projectUseLimitSet,

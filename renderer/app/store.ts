@@ -179,7 +179,7 @@ export function createAppStore(options: StoreOptions = {}) {
         return null;
       },
       dispatchFix: (call) => carryOut(dispatchUnknown(get().history, call, context())),
-      undo: () => setHistory(undoKeeping(get().history, get().document.savedProject?.decisions ?? [])),
+      undo: () => setHistory(undoKeeping(get().history, get().document.savedProject ?? NOTHING_SAVED)),
       redo: () => setHistory(redo(get().history)),
       open(project, document) {
         const harness = deriveHarness(project);
@@ -225,6 +225,8 @@ export function createAppStore(options: StoreOptions = {}) {
     };
   });
 }
+
+const NOTHING_SAVED = { decisions: [], revisions: [] } as const satisfies Record<string, readonly never[]>;
 
 const newDocument = (id: string): DocumentState => ({
   id,

@@ -19,7 +19,6 @@ export function Revisions() {
           date: today,
           author: creator,
           description,
-          status: 'draft',
         },
       },
     });

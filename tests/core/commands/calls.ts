@@ -122,8 +122,9 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'project.use-limit-set', args: { limitSet: AEROSPACE_LIMITS } },
     {
       id: 'project.add-revision',
-      args: { revision: { revision: 'B', author: 'Example', description: 'Next', status: 'draft' } },
+      args: { revision: { revision: 'B', author: 'Example', description: 'Next' } },
     },
+    { id: 'project.release', args: { date: '2026-03-01', approvalPerson: 'A. Prover' } },
     { id: 'project.take', args: { project: { ...p, notes: ['From the other side'], labels: [] } } },
     {
       id: 'project.edit-purchasing',
@@ -254,6 +255,7 @@ export function goodCalls(p: Project): readonly Call[] {
 
 /** Changes the workbench so that a call is possible which would be refused on it as it is. */
 export const PREPARED: Partial<Record<CommandId, (p: Project) => Project>> = {
+  'project.release': (p) => ({ ...p, titleBlock: { ...p.titleBlock, identificationNumber: 'H-1' } }),
   'formboard.lay-out': (p) => ({
     ...p,
     connectors: p.connectors.map(({ ...c }) => (c.designator === 'X2' ? (delete c.node, c) : c)),

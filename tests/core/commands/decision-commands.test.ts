@@ -138,11 +138,11 @@ describe('a step back', () => {
   const state = ({ project }: History) => [project.wires[0]!.note ?? null, project.decisions.length];
 
   it('takes back a record that was not saved yet', () => {
-    expect(state(undoKeeping(recorded, []))).toEqual(['mind', 0]);
+    expect(state(undoKeeping(recorded, { decisions: [], revisions: [] }))).toEqual(['mind', 0]);
   });
 
   it('passes over one that is in the saved file, back and forth', () => {
-    const saved = recorded.project.decisions;
+    const saved = recorded.project;
     const back = undoKeeping(recorded, saved);
     expect(state(back)).toEqual([null, 1]);
     expect(state(redo(back))).toEqual(['mind', 1]);
@@ -153,8 +153,8 @@ describe('a step back', () => {
     const decision = recorded.project.decisions[0]!.id;
     const used = done(recorded, { id: 'decision.use', args: { decision, use: { date: '2026-03-01', quantity: 1, recordedBy: 'B. Uilder' } } }); // prettier-ignore
     const closed = done(used, { id: 'decision.close', args: { decision, closed: { date: '2026-03-02', by: 'A. Prover', reason: 'built' } } }); // prettier-ignore
-    expect(undoKeeping(closed, recorded.project.decisions).project).toEqual(used.project);
-    expect(undoKeeping(used, used.project.decisions).project.decisions).toEqual(used.project.decisions);
-    expect(undoKeeping(closed, closed.project.decisions).project.decisions).toEqual(closed.project.decisions); // prettier-ignore
+    expect(undoKeeping(closed, recorded.project).project).toEqual(used.project);
+    expect(undoKeeping(used, used.project).project.decisions).toEqual(used.project.decisions);
+    expect(undoKeeping(closed, closed.project).project.decisions).toEqual(closed.project.decisions); // prettier-ignore
   });
 });
