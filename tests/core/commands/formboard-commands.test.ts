@@ -1,26 +1,13 @@
-import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
-import { startHistory } from '@latchwork/core/commands/history';
+import type { Call } from '@latchwork/core/commands/dispatch';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { boardAngleDeg } from '@latchwork/core/derive/formboard/board-angle';
 import { normalDeg } from '@latchwork/core/derive/formboard/normal-deg';
 import { pathThrough } from '@latchwork/core/derive/formboard/wire-path';
-import { countingIds } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 import { describe, expect, it, test } from 'vitest';
 import { workbench } from './calls';
-
-const tried = (project: Project, call: Call) =>
-  dispatch(startHistory(project), call, { newId: countingIds(70_000), catalogue: [] });
-function after(project: Project, call: Call): Project {
-  const result = tried(project, call);
-  if (!result.ok) throw new Error(result.problem.reason);
-  return result.value.project;
-}
-function refusal(project: Project, call: Call): string {
-  const result = tried(project, call);
-  return result.ok ? 'done' : result.problem.reason;
-}
+import { after, refusal } from './try-call';
 
 /** N1 – S1, 300 – N2, and the long way N1 – S2 – N3 – S3 – N2 about. */
 const ring = (change?: (t: TinyDraft) => void): Project =>

@@ -11,18 +11,7 @@ import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthsOf, randomTree } from './random-tree';
-
-const context = { newId: countingIds(90_000), catalogue: [] };
-const tried = (project: Project, call: Call) => dispatch(startHistory(project), call, context);
-function after(project: Project, call: Call): Project {
-  const result = tried(project, call);
-  if (!result.ok) throw new Error(result.problem.reason);
-  return result.value.project;
-}
-function refusal(project: Project, call: Call): string {
-  const result = tried(project, call);
-  return result.ok ? 'done' : result.problem.reason;
-}
+import { after, refusal } from './try-call';
 
 /** X1 on N1, 0/0 – S1 – N2, 300/0 – S2 – N3, 300/100 (X2, looking down) and N2 – S3 – N4, 500/0. */
 const tee = (change?: (t: TinyDraft) => void): Project =>

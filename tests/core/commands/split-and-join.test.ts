@@ -1,28 +1,17 @@
 import { distance } from '@latchwork/core/base/point';
 import { byId } from '@latchwork/core/base/by-id';
-import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
-import { startHistory } from '@latchwork/core/commands/history';
 import { segmentLengths } from '@latchwork/core/derive/formboard/segment-path';
-import { countingIds } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
 import { referenceIssues } from '@latchwork/core/model/references';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthsOf, placesOf, randomTree } from './random-tree';
+import { after, refusal } from './try-call';
 
 const NODE = '00000000-0000-4000-8000-0000000e0001';
 const REST = '00000000-0000-4000-8000-0000000e0002';
 
-function after(project: Project, call: Call): Project {
-  const result = dispatch(startHistory(project), call, { newId: countingIds(70_000), catalogue: [] });
-  if (!result.ok) throw new Error(result.problem.reason);
-  return result.value.project;
-}
-function refusal(project: Project, call: Call): string {
-  const result = dispatch(startHistory(project), call, { newId: countingIds(70_000), catalogue: [] });
-  return result.ok ? 'done' : result.problem.reason;
-}
 const split = (project: Project, segment: string, atMm: number): Project =>
   after(project, { id: 'segment.split', args: { station: { segment, atMm }, node: NODE, segment: REST } });
 const join = (project: Project, node = NODE): Project =>

@@ -1,11 +1,8 @@
 import { byId } from '@latchwork/core/base/by-id';
 import { distance, type Point } from '@latchwork/core/base/point';
-import { dispatch } from '@latchwork/core/commands/dispatch';
-import { startHistory } from '@latchwork/core/commands/history';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { boardAngleDeg } from '@latchwork/core/derive/formboard/board-angle';
 import { bodyOutline } from '@latchwork/core/derive/formboard/body-outline';
-import { countingIds } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
 import { referenceIssues } from '@latchwork/core/model/references';
 import { tiny, type TinyDraft } from '@latchwork/core/model/tiny';
@@ -13,21 +10,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generateProject } from '../../../../generate/harness-generator';
 import { createRandom } from '../../../../generate/harness/random';
+import { after, refusal } from '../../../commands/try-call';
 import { demoFromFile } from '../../../demos/demo-files';
 import { crossings } from '../../../demos/layout';
 
-const newId = countingIds(60_000_000);
-const tried = (project: Project) =>
-  dispatch(startHistory(project), { id: 'formboard.lay-out', args: {} }, { newId, catalogue: [] });
-function laidOut(project: Project): Project {
-  const result = tried(project);
-  if (!result.ok) throw new Error(result.problem.reason);
-  return result.value.project;
-}
-const refusal = (project: Project): string => {
-  const result = tried(project);
-  return result.ok ? 'done' : result.problem.reason;
-};
+const LAY_OUT = { id: 'formboard.lay-out', args: {} } as const;
+const laidOut = (project: Project): Project => after(project, LAY_OUT);
 
 /** The project as before anything was laid out. */
 function bare(project: Project): Project {
@@ -282,11 +270,13 @@ describe('a layout of the rest', () => {
         { id: t.newId(), designator: 'S3', from: n3, to: n2 },
       );
     });
-    expect(refusal(loop)).toBe(
+    expect(refusal(loop, LAY_OUT)).toBe(
       'The formboard has a closed loop at S3. A first layout is made for trees: open the loop, or lay out the rest by hand.',
     );
-    expect(refusal(tiny())).toBe('All that wires end at is on the formboard, and joined by segments.');
-    expect(refusal({ ...tiny(), wires: [] })).toBe(
+    expect(refusal(tiny(), LAY_OUT)).toBe(
+      'All that wires end at is on the formboard, and joined by segments.',
+    );
+    expect(refusal({ ...tiny(), wires: [] }, LAY_OUT)).toBe(
       'There are no wires yet; a layout is made from what they join.',
     );
   });
