@@ -2,6 +2,7 @@ import type { Harness } from '../derive/harness';
 import { PART_KIND_NAMES, type Part } from '../model/parts/part';
 import { documentHead } from './document-head';
 import type { Exporter } from './exporter';
+import { tablePaper, type PaperColumn } from './paper/table-paper';
 import { findNumbers } from './parts/find-numbers';
 import { harnessLines, lineDesignators, lineObjects, lineQuantity, lineRemarks } from './parts/harness-lines';
 import type { PartLine } from './parts/part-lines';
@@ -25,12 +26,26 @@ const COLUMNS = [
   { key: 'remarks', title: 'Remarks' },
 ] as const satisfies readonly Column[];
 
+const PAPER_COLUMNS: readonly PaperColumn[] = [
+  { title: 'Item', share: 5, keys: ['item'], align: 'right' },
+  { title: 'Find', share: 5, keys: ['find'], align: 'right' },
+  { title: 'Reference designators', share: 24, keys: ['designators'] },
+  { title: 'Part number', share: 14, keys: ['partNumber', 'colour'] },
+  { title: 'Maker, description', share: 32, keys: ['maker', 'description'] },
+  { title: 'Quantity', share: 9, keys: ['quantity', 'unit'], align: 'right' },
+  { title: 'Form', share: 6, keys: ['form'], blank: '' },
+  { title: 'Lifecycle', share: 8, keys: ['lifecycle'] },
+  { title: 'Supplied with', share: 9, keys: ['suppliedWith'] },
+  { title: 'Remarks', share: 18, keys: ['remarks'], blank: '' },
+]; // prettier-ignore
+
 /** What one harness needs: no scrap, no samples, no packs; those belong to the purchase of an order. */
 export const partsList: Exporter = {
   id: 'parts-list',
   title: 'Parts list',
   summary: 'Every part of one harness, counted from the model: contacts as objects, wire by part and colour.',
   table: ({ harness }) => partsListTable(harness),
+  paper: (input) => tablePaper(partsListTable(input.harness), input, PAPER_COLUMNS),
 };
 
 function partsListTable(harness: Harness): Table {

@@ -1,7 +1,9 @@
 import { PART_KIND_NAMES } from '../model/parts/part';
 import type { Harness } from '../derive/harness';
 import { documentHead } from './document-head';
-import type { Exporter } from './exporter';
+import type { DocumentInput, Exporter } from './exporter';
+import type { Paper } from './paper/paper';
+import { tablePaper, type PaperColumn } from './paper/table-paper';
 import { lineObjects } from './parts/harness-lines';
 import { FORM_NAMES } from './purchase/contact-form';
 import { lineName } from './purchase/line-words';
@@ -44,6 +46,7 @@ export const purchaseVolumes: Exporter = {
   summary:
     'Order quantity, price and cost of every line at several volumes side by side, and what each comes to.',
   table: ({ harness }) => volumesTable(harness),
+  paper: (input) => volumesPaper(input),
 };
 
 function volumesTable(harness: Harness): Table {
@@ -78,6 +81,27 @@ function volumesTable(harness: Harness): Table {
     objects: [...lines.map((l) => lineObjects(l.line)), ...sums.map(() => [])],
   };
 }
+
+/** Without the lead times, which stand in the head. */
+function volumesPaper(input: DocumentInput): Paper {
+  const table = volumesTable(input.harness);
+  const rows = table.rows.filter((row) => row['description'] !== SLOWEST);
+  return tablePaper({ ...table, rows }, input, paperColumns(input.harness));
+}
+
+const SLOWEST = 'Lead time of the slowest line';
+
+/** Order and cost of each volume; sums stand in the cost column. */
+const paperColumns = ({ project }: Harness): readonly PaperColumn[] => [
+  { title: 'Item', share: 5, keys: ['item'], align: 'right', blank: '' },
+  { title: 'Part number', share: 15, keys: ['partNumber', 'colour'], blank: '' },
+  { title: 'Description', share: 30, keys: ['description'] },
+  { title: 'Per harness', share: 10, keys: ['perHarness', 'unit'], align: 'right', blank: '' },
+  ...volumesOf(project).flatMap((n, v): PaperColumn[] => [
+    { title: `${n}: order`, share: 8, keys: [keyOf(v, 'order')], align: 'right', blank: '' },
+    { title: `${n}: cost`, share: 10, keys: [keyOf(v, 'cost'), keyOf(v, 'currency')], align: 'right', money: true, blank: '' },
+  ]),
+]; // prettier-ignore
 
 const keyOf = (volume: number, key: VolumeKey): string => `v${volume + 1}-${key}`;
 
@@ -146,7 +170,7 @@ function sumRows(orders: readonly PurchaseOrder[]): Record<string, Cell>[] {
       ),
     ),
     sumRow(
-      'Lead time of the slowest line',
+      SLOWEST,
       orders.map((o) => ({ ...NOTHING, leadTime: o.slowest?.chosen?.weighed.offer.leadTimeDays ?? null })),
     ),
     sumRow(

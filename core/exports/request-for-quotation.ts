@@ -1,5 +1,6 @@
 import { documentHead } from './document-head';
 import type { DocumentInput, Exporter } from './exporter';
+import { tablePaper, type PaperColumn } from './paper/table-paper';
 import { lineDesignators, lineObjects } from './parts/harness-lines';
 import { askedLines, UNIT_CODES, type Asked } from './purchase/asked-lines';
 import { FORM_NAMES } from './purchase/contact-form';
@@ -23,6 +24,17 @@ const COLUMNS = [
   { key: 'designators', title: 'Reference designators' },
 ] as const satisfies readonly Column[];
 
+const PAPER_COLUMNS: readonly PaperColumn[] = [
+  { title: 'Line', share: 5, keys: ['line'], align: 'right' },
+  { title: 'Maker', share: 18, keys: ['maker'] },
+  { title: 'Part number', share: 15, keys: ['partNumber', 'colour'] },
+  { title: 'Description', share: 28, keys: ['description'] },
+  { title: 'Form', share: 8, keys: ['form'], blank: '' },
+  { title: 'Quantity', share: 10, keys: ['quantity', 'unit'], align: 'right' },
+  { title: 'Quote for these too', share: 22, keys: ['also'], blank: '' },
+  { title: 'Your price, pack, lead time', share: 22, keys: [], blank: '' },
+]; // prettier-ignore
+
 /** Asks suppliers for terms: what the order needs, and nothing of what others offer. */
 export const requestForQuotation: Exporter = {
   id: 'request-for-quotation',
@@ -31,6 +43,7 @@ export const requestForQuotation: Exporter = {
     'Asks suppliers for prices and lead times of an order, as a table and as UBL 2.1 for their programs.',
   asks: ['quantity', 'supplier'],
   table: requestTable,
+  paper: (input) => tablePaper(requestTable(input), input, PAPER_COLUMNS),
   xml: {
     standard: 'UBL 2.1',
     extension: 'xml',

@@ -102,7 +102,7 @@ describe('latchwork export', () => {
   });
 
   test.each([
-    ['a document that is not made as pages', ['--document', 'parts-list', '--format', 'pdf', '--out', 'x'], 'not made as PDF'],
+    ['a document that is not made as pages', ['--document', 'vec', '--format', 'pdf', '--out', 'x'], 'not made as PDF'],
     ['a document that is no drawing', ['--document', 'parts-list', '--format', 'svg', '--out', 'x'], 'not made as a drawing'],
     ['a sheet size for a document that is not cut', ['--document', 'parts-list', '--format', 'csv', '--out', 'x', '--sheet-size', 'A3'], 'has no --sheet-size'],
     ['an unknown sheet size', ['--document', 'formboard', '--format', 'pdf', '--out', 'x', '--sheet-size', 'B5'], 'B5'],
