@@ -82,6 +82,7 @@ function continuityRow(
   const isEarth = net.wires.some((w) => w.wire.signal?.class === 'protective-earth');
   const remarks = [
     ...(limit.ok ? [] : [`limit cannot be verified, needs ${limit.needs.join(', ')}`]),
+    ...nowhere([from, to]),
     ...(isEarth ? ['protective bond: the limit of the product standard goes first'] : []),
   ];
   return {
@@ -113,6 +114,7 @@ function isolationRow(harness: Harness, net: TestNet, common: Common): OpenTestR
         ? `rating of ${voltage.by}; dwell: NASA-STD-8739.4, 18.2 (until steady, one minute at most)`
         : null,
       remarks: [
+        ...nowhere(net.points),
         ...(voltage.ok ? [] : [`test voltage cannot be verified, needs ${voltage.needs.join(', ')}`]),
         'insulation resistance and leakage: as agreed for the product class',
       ].join('; '),
@@ -120,6 +122,12 @@ function isolationRow(harness: Harness, net: TestNet, common: Common): OpenTestR
     objects: net.points.flatMap(refOf),
   };
 }
+
+/** Points that an adapter cannot reach, because the part has no such cavity. */
+const nowhere = (points: readonly TestPoint[]): string[] =>
+  points.flatMap((p) =>
+    p.cavity && !p.cavity.exists ? [`${p.text} cannot be touched: the part has no such cavity`] : [],
+  );
 
 /** Nets that a tester cannot look along: they are named, not passed over. */
 function blindRows({ nets }: TestModel): OpenTestRow[] {

@@ -87,6 +87,14 @@ describe('test table', () => {
     expect(row?.remarks).toContain('W1');
   });
 
+  it('says that a cavity that the part does not have cannot be touched', () => {
+    const [row] = rowsOf('continuity', (t) => {
+      const [end] = t.wire('W1').ends;
+      if (end.at === 'cavity') end.cavity = '9';
+    }).filter((r) => r.from === 'X1:9');
+    expect(row?.remarks).toContain('X1:9 cannot be touched');
+  });
+
   it('tells in the head what was seeded and found, and writes the baseline on paper', () => {
     const input = inputOf();
     const head = new Map(testTable.table(input).head);
