@@ -35,14 +35,5 @@ export function noPlaceIn(format: 'VEC' | 'KBL'): readonly NoPlace[] {
       count: (p) => (p.purchasing === undefined ? 0 : 1),
       why: 'how it is bought is between the buyer and the suppliers',
     },
-    ...(format === 'KBL'
-      ? [
-          {
-            item: 'mates',
-            count: (p: Project) => p.mates.length,
-            why: 'a harness file does not hold the other half',
-          },
-        ]
-      : []),
   ];
 }

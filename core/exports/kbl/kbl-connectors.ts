@@ -3,6 +3,7 @@ import { cavityName, cavityRef, connectorRef } from '../../rules/refs';
 import { accessoriesOf, plugsOf, type Fitted } from '../exchange/fitted';
 import { otherFields } from '../exchange/field-text';
 import type { Junction } from '../exchange/junctions';
+import { matedPairs } from '../exchange/mated-pairs';
 import { cavityRefId, pieceIds, slotRefId } from '../exchange/object-ids';
 import { PLACED_OF_CAVITY, PLACED_OF_CONNECTOR } from '../exchange/placed-fields';
 import type { XmlElement } from '../xml/xml';
@@ -11,7 +12,7 @@ import type { KblContext } from './kbl-context';
 import { cavityId, partId, slotId } from './kbl-part-shape';
 import { addPart, shapeOf, slotElement } from './kbl-parts';
 import { addFitted } from './kbl-pieces';
-import { element, field, installation, processing, value } from './kbl-values';
+import { element, field, installation, processing, references, value } from './kbl-values';
 
 /**
  * Connectors of the harness with their cavities and contact points. What comes with the equipment is no part of a harness
@@ -23,6 +24,7 @@ export function addConnectors(ctx: KblContext): void {
   const left = new Set<string>();
   const joined = new Set(ctx.junctions.flatMap((j) => (j.at === 'cavity' ? [j.cavity] : [])));
   const junctions = junctionsByConnector(ctx);
+  const mated = matedCavities(ctx);
   for (const use of ctx.harness.connectors) {
     const { connector } = use.resolved;
     for (const c of use.cavities)
@@ -32,8 +34,7 @@ export function addConnectors(ctx: KblContext): void {
           'the part has no such cavity: what is declared of it is not written',
           cavityRef(c),
         );
-    if (connector.supply === 'harness' || use.cavities.some((c) => c.ends.length > 0))
-      addConnector(ctx, use, plugIn, junctions.get(connector.id) ?? []);
+    if (isInFile(use)) addConnector(ctx, use, { plugIn, mated }, junctions.get(connector.id) ?? []);
     else left.add(connector.id);
     if (connector.supply === 'equipment')
       ctx.report.lose(
@@ -55,6 +56,12 @@ export function addConnectors(ctx: KblContext): void {
   }
 }
 
+/** What is in a cavity besides contacts, and what it meets. */
+interface Neighbours {
+  readonly plugIn: ReadonlyMap<string, string>;
+  readonly mated: ReadonlyMap<string, readonly string[]>;
+}
+
 type InCavity = Extract<Junction, { at: 'cavity' }>;
 
 function junctionsByConnector(ctx: KblContext): ReadonlyMap<string, readonly InCavity[]> {
@@ -72,7 +79,7 @@ function junctionsByConnector(ctx: KblContext): ReadonlyMap<string, readonly InC
 function addConnector(
   ctx: KblContext,
   use: ConnectorUse,
-  plugIn: ReadonlyMap<string, string>,
+  { plugIn, mated }: Neighbours,
   own: readonly InCavity[],
 ): void {
   const { connector, part, equipment } = use.resolved;
@@ -101,7 +108,7 @@ function addConnector(
         ? undefined
         : element('Slots', { id: slotRefId(connector.id), type: 'Slot_occurrence' }, [
             value('Part', slotId(key)),
-            cavities.map((c) => cavityElement(connector.id, key, c, plugOf(c))),
+            cavities.map((c) => cavityElement(connector.id, key, c, plugOf(c), mated)),
           ]),
     ]),
   );
@@ -111,11 +118,18 @@ function addConnector(
 const isWritten = ({ resolved: { part } }: ConnectorUse, c: CavityUse): boolean =>
   !part?.keyPositions?.includes(c.cavity) || c.ends.length > 0 || c.entry !== undefined;
 
-function cavityElement(connector: string, key: string, c: CavityUse, plug: string | undefined): XmlElement {
+function cavityElement(
+  connector: string,
+  key: string,
+  c: CavityUse,
+  plug: string | undefined,
+  mated: Neighbours['mated'],
+): XmlElement {
   const id = cavityRefId(connector, c.cavity);
   const isDeclared = c.state !== 'wired' && c.state !== 'undeclared';
   return element('Cavities', { id }, [
     value('Associated_plug', plug),
+    references('Mated_cavities', [...new Set(mated.get(id) ?? [])]),
     value('Part', cavityId(key, c.cavity)),
     processing(id, [
       ...(isDeclared ? field('state', c.state) : []),
@@ -150,6 +164,42 @@ function housingOf(ctx: KblContext, use: ConnectorUse): string {
   });
   return key;
 }
+
+/** Equipment is written only where wires end in it. */
+const isInFile = (use: ConnectorUse): boolean =>
+  use.resolved.connector.supply === 'harness' || use.cavities.some((c) => c.ends.length > 0);
+
+/** Cavities that meet, by occurrence, of mates with both halves in the file; the other mates are told of. */
+function matedCavities(ctx: KblContext): ReadonlyMap<string, readonly string[]> {
+  const out = new Map<string, string[]>();
+  const join = (from: string, to: string): unknown => out.set(from, [...(out.get(from) ?? []), to]);
+  for (const resolved of ctx.harness.mates) {
+    const { mate, a, b } = resolved;
+    const pairs = isInFile(a) && isInFile(b) ? matedPairs(resolved) : undefined;
+    if (!pairs) {
+      const why =
+        isInFile(a) && isInFile(b)
+          ? 'which cavities meet is not known'
+          : 'its other half is not in a harness file';
+      ctx.report.lose(
+        `${a.resolved.connector.designator}-${b.resolved.connector.designator}`,
+        `the mate is not written: ${why}`,
+        { type: 'mate', id: mate.id },
+      );
+      continue;
+    }
+    ctx.report.wrote('mates');
+    for (const p of pairs) {
+      if (!hasCavity(a, p.a) || !hasCavity(b, p.b)) continue;
+      join(cavityRefId(mate.a, p.a), cavityRefId(mate.b, p.b));
+      join(cavityRefId(mate.b, p.b), cavityRefId(mate.a, p.a));
+    }
+  }
+  return out;
+}
+
+const hasCavity = (use: ConnectorUse, cavity: string): boolean =>
+  use.cavities.some((c) => c.cavity === cavity && c.exists && isWritten(use, c));
 
 export function putAtNode(ctx: KblContext, nodeId: string, occurrence: string): void {
   ctx.atNode.set(nodeId, [...(ctx.atNode.get(nodeId) ?? []), occurrence]);

@@ -1,5 +1,6 @@
 import type { ResolvedMate } from '../../derive/harness';
 import type { Junction } from '../exchange/junctions';
+import { matedPairs } from '../exchange/mated-pairs';
 import { UniqueNames } from '../exchange/unique-names';
 import { iriOf, xmlId } from '../exchange/xml-id';
 import type { XmlElement } from '../xml/xml';
@@ -86,27 +87,17 @@ function couplingPoint(
   ]);
 }
 
-/** Pairs of cavities that both exist, of a map that was typed or follows from the geometry; each pair once. */
-function knownPairs(ctx: VecContext, { mate, a, b, map }: ResolvedMate, name: string) {
-  if (map.source === 'unknown') {
+/** None, and told so, where which cavities meet is not known. */
+function knownPairs(ctx: VecContext, resolved: ResolvedMate, name: string) {
+  const { mate, map } = resolved;
+  const pairs = matedPairs(resolved);
+  if (!pairs)
     ctx.report.lose(
       name,
       `which cavities meet is not known (needs ${map.needs.join(', ')}): written without them`,
-      {
-        type: 'mate',
-        id: mate.id,
-      },
+      { type: 'mate', id: mate.id },
     );
-    return [];
-  }
-  const has = [a, b].map((use) => new Set(cavitiesOf(use).map((c) => c.cavity)));
-  const seen = new Set<string>();
-  return map.pairs.filter((p) => {
-    const key = JSON.stringify([p.a, p.b]);
-    const fits = has[0]?.has(p.a) && has[1]?.has(p.b) && !seen.has(key);
-    seen.add(key);
-    return fits;
-  });
+  return pairs ?? [];
 }
 
 /** Which cavity of one part meets which of another: master data, once for each pair of parts and map. */

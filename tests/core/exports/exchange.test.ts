@@ -24,10 +24,9 @@ import { produce } from 'immer';
  */
 const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   project: {
-    ee: `id titleBlock notes revisions parts signals connectors contacts cables wires groups splices fuses nodes segments
+    ee: `id titleBlock notes revisions parts signals connectors contacts cables wires groups splices mates fuses nodes segments
       coverings ties fixings labels dimensions`,
     tt: 'regulated limitSet labelMethod',
-    'e-': 'mates',
     '--': 'format formatVersion buildQuantities purchasing equipment decisions',
   },
   titleBlock: {
@@ -45,7 +44,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   cavity: { ee: 'cavity contact plug', et: 'signal', tt: 'state' },
   accessory: { ee: 'id part quantity' },
   contact: { ee: 'id part' },
-  mate: { 'e-': 'id a b map' },
+  mate: { ee: 'a b map', 'e-': 'id' },
   wire: { ee: 'id designator part core colour signal ends lengthMm', et: 'path note', tt: 'extraMm' },
   wireEnd: {
     ee: 'at connector cavity contact seal splice terminal node',
@@ -66,7 +65,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   segment: {
     ee: 'id designator from to lengthMm via',
     et: 'plusMm minusMm',
-    tt: 'shape lengthLocked bendRadiusMm holeMm wireStyles',
+    tt: 'shape lengthLocked bendRadiusMm holeMm wireStyles noiseGapMm',
   },
   covering: { ee: 'id designator part from to', tt: 'layer' },
   tie: { ee: 'id part station' },

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { kbl } from '@latchwork/core/exports/kbl';
+import { tiny } from '@latchwork/core/model/tiny';
 import { CASES, fileOf, inputOf } from './exchange/cases';
 import { readKbl } from './exchange/kbl-reader';
 import { nameErrors, referenceErrors, schemaTypes } from './exchange/schema-types';
 import { partsListBill, plainNames, sortedWires, wireListOf } from './exchange/wire-list';
-import { findAll, readTree, refsOf, find } from './exchange/xml-tree';
+import { find, findAll, readTree, refsOf, textOf } from './exchange/xml-tree';
 import { schemaErrors } from './xml/xsd';
 
 /** prostep ivip / VDA 4964: KBL 2.4 SR-1, and 2.5 SR-1 in its strict form, which reads 2.4 as well. */
@@ -70,7 +71,25 @@ it('counts what it writes, and names what it leaves out', () => {
   const rows = kbl.table(inputOf(CASES[2]?.[1]() as never)).rows;
   const row = (item: string) => rows.find((r) => r['item'] === item);
   expect(row('wires')).toMatchObject({ inProject: 41, written: 41 });
-  expect(row('mates')?.['remark']).toContain('other half');
+  expect(rows.some((r) => String(r['remark']).includes('other half is not in a harness file'))).toBe(true);
   expect(row('X1')?.['remark']).toContain('comes with the equipment');
   expect(row('signal FAN_SUP')?.['remark']).toContain('no wire carries it');
+});
+
+it('joins the cavities of two halves of the harness that are plugged together, both ways', () => {
+  const project = tiny((t) => {
+    // X4 comes with the device in the tiny one; here both halves are of the harness.
+    t.connector('X4').supply = 'harness';
+  });
+  const harness = find(readTree(fileOf(kbl, project)), 'Harness');
+  const occurrence = (name: string) =>
+    findAll(harness, 'Connector_occurrence').find((c) => textOf(c, 'Id') === name);
+  const mated = (name: string) =>
+    findAll(find(occurrence(name), 'Slots'), 'Cavities').map((c) => [c.id, refsOf(c, 'Mated_cavities')[0]]);
+  expect(mated('X2')).toHaveLength(3);
+  expect(
+    mated('X2')
+      .map(([own, other]) => [other, own])
+      .sort(),
+  ).toEqual(mated('X4').sort());
 });
