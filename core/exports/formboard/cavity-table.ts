@@ -1,12 +1,14 @@
 import type { Box } from '../../base/point';
 import type { Harness } from '../../derive/harness';
-import type { FaceView } from '../../derive/face-places';
+import { facePlaces, type FaceView } from '../../derive/face-places';
 import type { BoardConnector } from '../../derive/formboard/scene/board-items';
+import type { MatingHalf } from '../../model/parts/part';
 import type { DrawingItem } from '../drawing/drawing';
 import { boxItem, lineItem, textItem } from '../drawing/items';
 import { scaleText } from '../drawing/scale';
 import { textWidthMm } from '../drawing/text-width';
 import { cellText } from '../paper/paper-table';
+import { READABLE_MM } from '../pinouts/draw-cavity';
 import { bodySizeOf, drawFace, FACE_MARGIN_MM } from '../pinouts/draw-face';
 import { pinoutRows, type PinoutKey } from '../pinouts/pinout-rows';
 
@@ -17,6 +19,9 @@ const ROW_MM = 3.3;
 const PAD_MM = 1;
 /** A longer list goes on in another column. */
 const ROWS_MOST = 16;
+
+/** What of its pitch a cavity takes on a face. */
+const CAVITY_SHARE = 0.86;
 
 /** Who lays wires looks at the side where they go in. */
 export const BOARD_VIEW: FaceView = 'wire-entry-face';
@@ -51,7 +56,7 @@ export function cavityTable(harness: Harness, c: BoardConnector): CavityTable {
   const blocks = Math.max(1, Math.ceil(rows.length / ROWS_MOST));
   const perBlock = Math.ceil(rows.length / blocks);
   const blockWidth = widths.reduce((a, b) => a + b, 0);
-  const face = part && { half: part, scale: faceScale(bodySizeOf(part).widthMm, part.pitchMm) };
+  const face = part && { half: part, scale: faceScale(part) };
   const body = part ? bodySizeOf(part) : { widthMm: 0, heightMm: 0 };
   const faceHeight = face ? body.heightMm * face.scale + 2 * FACE_MARGIN_MM : 0;
   const title = `${connector.designator}  ${part?.partNumber ?? 'part not known'}`;
@@ -84,10 +89,15 @@ export function cavityTable(harness: Harness, c: BoardConnector): CavityTable {
   return { width, height, draw };
 }
 
-/** Large enough to read the numbers in the cavities, small enough to stand beside its connector. */
-function faceScale(widthMm: number, pitchMm: number | undefined): number {
-  const legible = [1, 1.5, 2, 3].find((s) => s * (pitchMm ?? 3) >= 4.5) ?? 3;
-  return [legible, 2, 1.5, 1].find((s) => s <= legible && s * widthMm <= 80) ?? 1;
+const SCALES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
+const FACE_WIDTH_MM = 90;
+
+/** Large enough to read the numbers in the cavities, as far as the face then has room beside its connector. */
+function faceScale(half: MatingHalf): number {
+  const { pitchMm, rowPitchMm, spanYMm } = facePlaces(half, BOARD_VIEW);
+  const nearest = spanYMm > 0 ? Math.min(pitchMm, rowPitchMm) : pitchMm;
+  const fitting = SCALES.filter((s) => s === 1 || s * bodySizeOf(half).widthMm <= FACE_WIDTH_MM);
+  return fitting.find((s) => CAVITY_SHARE * s * nearest >= READABLE_MM) ?? fitting.at(-1) ?? 1;
 }
 
 const onLayer = (item: DrawingItem): DrawingItem => ({ ...item, layer: LAYER });
