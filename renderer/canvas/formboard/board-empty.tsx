@@ -3,6 +3,14 @@ import { useStore } from 'zustand';
 import type { AppStore } from '../../app/store';
 import { Button } from '../../ui/button';
 
+/** Makes the first layout and brings it into view; null, or why there is none. */
+export function layOut(store: AppStore): string | null {
+  const { attempt, setView, view } = store.getState();
+  const refused = attempt({ id: 'formboard.lay-out', args: {} });
+  if (refused === null) setView({ zoom: { to: 'all', count: (view.zoom?.count ?? 0) + 1 } });
+  return refused;
+}
+
 /** On an empty board: what it is, and the first step. */
 export function BoardEmpty({ store }: { store: AppStore }): ReactNode {
   const empty = useStore(store, (s) => s.history.project.nodes.length === 0);
@@ -20,10 +28,7 @@ export function BoardEmpty({ store }: { store: AppStore }): ReactNode {
         {refused !== null && <p role="alert">{refused}</p>}
         <div className="board-start-actions">
           {drawn && (
-            <Button
-              look="primary"
-              onClick={() => setRefused(store.getState().attempt({ id: 'formboard.lay-out', args: {} }))}
-            >
+            <Button look="primary" onClick={() => setRefused(layOut(store))}>
               Lay out from the diagram
             </Button>
           )}

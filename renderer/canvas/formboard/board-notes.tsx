@@ -1,4 +1,4 @@
-import { useMemo, type ReactNode } from 'react';
+import { useMemo, useState, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import type { Point } from '@latchwork/core/base/point';
 import { compareNatural } from '@latchwork/core/base/stable-order';
@@ -6,6 +6,7 @@ import { routeProblem } from '@latchwork/core/derive/formboard/route-words';
 import type { Harness, ResolvedWire } from '@latchwork/core/derive/harness';
 import type { AppStore } from '../../app/store';
 import { Button } from '../../ui/button';
+import { layOut } from './board-empty';
 import { LooseSplices, useUnplaced, UnplacedChips } from './unplaced';
 
 const MOST_WIRES = 40;
@@ -17,6 +18,7 @@ export function BoardNotes({ store, middle }: { store: AppStore; middle: () => P
   const harness = useStore(store, (s) => s.harness);
   const selection = useStore(store, (s) => s.view.selection);
   const waiting = useUnplaced(store);
+  const [refused, setRefused] = useState<string | null>(null);
   const loose = useMemo(() => looseWires(harness), [harness]);
   const splices = useStore(store, (s) => s.history.project.splices);
   const homeless = splices.filter((s) => !s.node);
@@ -26,10 +28,11 @@ export function BoardNotes({ store, middle }: { store: AppStore; middle: () => P
     <div className="sheet-float board-notes">
       {waiting.length > 0 && <UnplacedChips store={store} waiting={waiting} middle={middle} />}
       {laid && waiting.length > 0 && (
-        <Button look="link" onClick={() => store.getState().dispatch({ id: 'formboard.lay-out', args: {} })}>
+        <Button look="link" onClick={() => setRefused(layOut(store))}>
           Lay them out from the diagram
         </Button>
       )}
+      {refused !== null && <p role="alert">{refused}</p>}
       {laid && homeless.length > 0 && <LooseSplices store={store} splices={homeless} />}
       {loose.length > 0 && (
         <details open={loose.length <= FEW_WIRES}>

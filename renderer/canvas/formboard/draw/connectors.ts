@@ -167,7 +167,7 @@ export function paintConnectorName(pen: Pen, c: BoardConnector): void {
   else {
     ctx.lineWidth = 3;
     ctx.strokeStyle = look.tokens.sheet;
-    ctx.strokeText(connector.designator, x, y + 0.5);
+    if (!pen.hasty) ctx.strokeText(connector.designator, x, y + 0.5);
     ctx.fillText(connector.designator, x, y + 0.5);
   }
   if (s < NEAR_PX_PER_MM || !part) return;

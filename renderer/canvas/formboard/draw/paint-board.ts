@@ -45,11 +45,11 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
   const dimensions = shown(scene.dimensions, (d) => boxesMeet(d, pen.view));
 
   for (const d of dimensions) paintDimensionLines(pen, d);
-  // Many runs that follow a drag are drawn without their inner lines, so that each step keeps to its frame.
+  // Many runs that follow a drag are drawn without inner lines and rims, so that each step keeps to its frame.
   const quick = live && segments.length > DETAILED_RUNS ? { ...pen, hasty: true } : pen;
   for (const s of segments) paintTrunk(quick, s);
   for (const c of coverings) paintCovering(quick, c);
-  for (const t of things) paintThing(pen, t);
+  for (const t of things) paintThing(quick, t);
   const ends = scene.freeEnds.filter((e) => near(e) && !skip.has(e.wire.wire.id));
   for (const e of ends) paintFreeEnd(pen, e);
   for (const c of connectors) paintConnector(pen, c);
@@ -57,18 +57,18 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
   for (const s of splices) paintSplice(pen, s);
   for (const d of dimensions) paintDimensionValues(pen, d, unit);
   if (pen.hasty) return;
-  for (const s of segments) paintLength(pen, s, unit, live);
+  for (const s of segments) paintLength(quick, s, unit, live);
   const rows = new Map<string, number>();
   for (const c of coverings) {
     const s = scene.segmentById.get(c.segment);
     if (!s || !c.named) continue;
     const row = rows.get(s.id) ?? 0;
     rows.set(s.id, row + 1);
-    paintCoveringName(pen, c, s, row);
+    paintCoveringName(quick, c, s, row);
   }
-  for (const c of connectors) paintConnectorName(pen, c);
-  for (const n of nodes) paintNodeName(pen, n, thickestAt(scene.segmentsAt.get(n.id)));
-  for (const s of splices) paintSpliceName(pen, s);
+  for (const c of connectors) paintConnectorName(quick, c);
+  for (const n of nodes) paintNodeName(quick, n, thickestAt(scene.segmentsAt.get(n.id)));
+  for (const s of splices) paintSpliceName(quick, s);
 }
 
 const thickestAt = (segments: readonly BoardSegment[] = []): number =>
