@@ -4,17 +4,27 @@ import { useApp } from '../../app/store';
 import { Length } from '../../ui/quantity';
 import { WorkedNumber, inMm } from '../../ui/worked-number';
 
-interface Props {
-  readonly station: Station;
-  /** Band of the part that goes round it. */
+interface Band {
+  /** Of the part that goes round it. */
   readonly minMm: number | undefined;
   readonly maxMm: number | undefined;
 }
 
 /** How thick the harness is at a station, held against the band of what is put round it. */
-export function AroundField({ station, minMm, maxMm }: Props) {
+export function AroundField({ station, ...band }: Band & { readonly station: Station }) {
   const use = useApp((s) => s.harness.segments.find((u) => u.segment.id === station.segment));
   const mm = use && thickestMm(use, station.atMm, station.atMm);
+  return <AroundFit mm={mm} where={use?.segment.designator ?? 'the run'} {...band} />;
+}
+
+interface FitProps extends Band {
+  /** What it goes round; undefined where that is not known. */
+  readonly mm: number | undefined;
+  readonly where: string;
+}
+
+/** A diameter against a band: fits, too thick, too thin, or cannot verify. */
+export function AroundFit({ mm, where, minMm, maxMm }: FitProps) {
   const judged = judge(mm, minMm, maxMm);
   return (
     <div className="field">
@@ -27,7 +37,7 @@ export function AroundField({ station, minMm, maxMm }: Props) {
         )}
         <WorkedNumber
           working={{
-            title: `Fit on ${use?.segment.designator ?? 'the run'}`,
+            title: `Fit on ${where}`,
             lines: [
               ...(mm === undefined
                 ? []

@@ -1,10 +1,12 @@
 import { byId } from '@latchwork/core/base/by-id';
 import type { Covering } from '@latchwork/core/model/topology';
+import { wrappedDiameterMm } from '@latchwork/core/derive/wrapped-diameter';
 import { partOfKind } from '@latchwork/core/model/parts/part';
 import { useApp } from '../../app/store';
 import { NumberField } from '../../ui/number-field';
 import { askPart } from '../part-picker';
 import { useAllParts } from '../shelf/use-all-parts';
+import { AroundFit } from './around-field';
 import { ComputedSection } from './computed-section';
 import { coveringFigures } from './covering-figures';
 import { DesignatorField, attempt } from './fields';
@@ -62,6 +64,14 @@ export function CoveringCard({ covering: c }: { covering: Covering }) {
               : attempt({ id: 'covering.edit', args: { id: c.id, change: { layer } } })
           }
         />
+        {covers ? (
+          <AroundFit
+            mm={wrappedDiameterMm(harness, c)}
+            where={`layer ${c.layer}`}
+            minMm={covers.innerMinMm}
+            maxMm={covers.innerMaxMm}
+          />
+        ) : null}
       </Section>
       {covers ? (
         <ComputedSection

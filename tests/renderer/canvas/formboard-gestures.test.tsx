@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { segmentLengths } from '@latchwork/core/derive/formboard/segment-path';
 import { byId } from '@latchwork/core/base/by-id';
+import { setDraggedPart } from '../../../renderer/ui/part-drag';
 import { boardHarness } from './board-harness';
 import { mountBoard } from './mount-board';
 
@@ -186,4 +187,28 @@ it('draws a segment to the empty board with a new node', async () => {
   b.drag({ x: 300, y: 0 }, { x: 341, y: -60 });
   expect(b.board().nodes.at(-1)!.position).toEqual({ x: 340, y: -60 });
   expect(b.board().segments).toHaveLength(3);
+});
+
+it.each([
+  ['tie', 'TIE', (b: Board) => b.board().ties.at(-1)!.station.atMm, 260],
+  ['clamp', 'CLAMP', (b: Board) => b.board().fixings.at(-1)!.station.atMm, 260],
+  // Outside of the sleeve that is there, over the whole run.
+  ['sleeve', 'SLEEVE', (b: Board) => b.board().coverings.at(-1)!.layer, 2],
+])('takes a %s from the shelf where it is dropped on a run', async (_what, partNumber, read, result) => {
+  const b = await mount();
+  const transfer = new DataTransfer();
+  setDraggedPart(
+    transfer,
+    b.board().parts.find((p) => p.partNumber === partNumber)!,
+  );
+  b.root.dispatchEvent(
+    new DragEvent('drop', {
+      bubbles: true,
+      cancelable: true,
+      dataTransfer: transfer,
+      ...b.place({ x: 261, y: 1 }),
+    }),
+  );
+  expect(read(b)).toBe(result);
+  expect(steps(b)).toBe(1);
 });

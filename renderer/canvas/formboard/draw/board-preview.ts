@@ -59,7 +59,7 @@ export function paintPreview(pen: Pen, scene: BoardScene, gesture: Gesture, unit
       const datums = gesture.over ? [...gesture.datums, gesture.over] : gesture.datums;
       const item = previewDimension(scene, gesture.form, datums);
       if (item) paintDimension(pen, item, unit, pen.look.tokens.copper);
-      return;
+      return say(pen, gesture.at, gesture.datums.length > 1 ? 'Enter ends' : 'Click the next place');
     }
     case 'pin-path': {
       paintHalo(pen, scene, { ...NOTHING_LIT, ways: new Set(gesture.path ?? []) }, false);
