@@ -6,7 +6,7 @@ import { scaledDrawing } from '../drawing/scaled';
 import { type TextLook, textWidthMm } from '../drawing/text-width';
 import { BoardSheet } from './board-sheet';
 import { along } from './draw-body';
-import type { Size, Tiling } from './tiles';
+import { OVERLAP_MM, type Size, type Tiling } from './tiles';
 
 /** All on paper, mm. */
 const NAME_MM = 1.8;
@@ -33,13 +33,15 @@ export function overview(
   const to = (p: Point): Point => shrunk(onDrawing(p));
 
   const sheet = new BoardSheet();
+  // Clear of the strips that sheets share.
+  const shared = OVERLAP_MM * scale + 0.8;
   for (const { name, area } of tiling.tiles) {
     const [a, b] = [shrunk({ x: area.minX, y: area.minY }), shrunk({ x: area.maxX, y: area.maxY })];
     const box: Box = { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
     const edges = boxItem(box, { line: 'hair', dash: 'dashed' });
     sheet.draw(edges);
     if (edges.kind === 'polyline') sheet.occupied.addLine([...edges.points, a], 0.4);
-    sheet.take(textItem(name, { x: a.x + 2, y: a.y + 2.2 + NAME_MM }, NAME_MM));
+    sheet.take(textItem(name, { x: a.x + shared, y: a.y + shared + NAME_MM }, NAME_MM));
   }
   for (const s of scene.segments) {
     const points = s.points.map(to);
