@@ -2,7 +2,7 @@ import { documentHead } from './document-head';
 import type { DocumentInput, Exporter } from './exporter';
 import { tablePaper, type PaperColumn } from './paper/table-paper';
 import { lineDesignators, lineObjects } from './parts/harness-lines';
-import { askedLines, UNIT_CODES, type Asked } from './purchase/asked-lines';
+import { askedLines, PLEASE_STATE, SUBSTITUTES, UNIT_CODES, type Asked } from './purchase/asked-lines';
 import { FORM_NAMES } from './purchase/contact-form';
 import { lineForm } from './purchase/line-words';
 import { harnessesText } from './purchase/order-head';
@@ -25,7 +25,7 @@ const COLUMNS = [
 ] as const satisfies readonly Column[];
 
 const PAPER_COLUMNS: readonly PaperColumn[] = [
-  { title: 'Line', share: 5, keys: ['line'], align: 'right' },
+  { title: 'Line', share: 6, keys: ['line'], align: 'right' },
   { title: 'Maker', share: 18, keys: ['maker'] },
   { title: 'Part number', share: 15, keys: ['partNumber', 'colour'] },
   { title: 'Description', share: 28, keys: ['description'] },
@@ -66,6 +66,8 @@ function requestTable(input: DocumentInput): Table {
     head: documentHead(input.harness.project, requestForQuotation.title, [
       ['Order', harnessesText(quantityOf(input))],
       ['Asked on', input.date],
+      ['Please state', PLEASE_STATE],
+      ['Substitutes', SUBSTITUTES],
       ...(input.options?.supplier ? [['Supplier', input.options.supplier] as const] : []),
       ...(left.length > 0 ? [['Not asked for', left.join('; ')] as const] : []),
     ]),

@@ -3,6 +3,7 @@ import { cautionsOf } from '../cautions';
 import type { DocumentInput } from '../exporter';
 import type { Cell, Table } from '../table';
 import type { Paper, PaperBlock } from './paper';
+import { A4_LANDSCAPE } from './sheet';
 
 /** What stands in the cautions and the title block of every page already. */
 const ELSEWHERE = new Set([
@@ -22,7 +23,7 @@ export interface PaperColumn {
   readonly blank?: string;
 }
 
-/** A table as pages: its head, its rows with the columns that fit a page, and what comes after. */
+/** A table as pages on its side: its head, its rows with the columns that fit a page, and what comes after. */
 export function tablePaper(
   table: Table,
   { harness: { project }, date }: DocumentInput,
@@ -37,6 +38,7 @@ export function tablePaper(
     revision: revision ? `${revision.revision} (${revision.status})` : 'not given',
     baseline: baselineOf(project),
     date,
+    sheet: A4_LANDSCAPE,
     cautions: [...cautionsOf(project)],
     blocks: [
       { kind: 'heading', text: table.title },

@@ -42,3 +42,9 @@ export function askedLines(harness: Harness, harnesses: number, supplier: string
   });
   return { lines, left };
 }
+
+/** What a quotation has to say. */
+export const PLEASE_STATE =
+  'price breaks with their date, minimum, pack, lead time, stock, country of origin and declarations of substances';
+
+export const SUBSTITUTES = 'Parts other than those named only after written approval.';

@@ -1,6 +1,6 @@
 import { problem, type Result } from '../../base/result';
 import { baselineOf } from '../../model/baseline';
-import { UNIT_CODES, type Asked, type AskedLine } from './asked-lines';
+import { PLEASE_STATE, SUBSTITUTES, UNIT_CODES, type Asked, type AskedLine } from './asked-lines';
 import type { DocumentInput } from '../exporter';
 import { lineDesignators } from '../parts/harness-lines';
 import { xml, xmlText, type XmlElement } from '../xml/xml';
@@ -33,8 +33,8 @@ export function ublRequest(
   const number = titleBlock.identificationNumber || titleBlock.title;
   const notes = [
     `Parts for ${harnessesText(harnesses)} ${number}${revision ? `, revision ${revision.revision} (${revision.status})` : ''}.`,
-    'Please state price breaks with their date, minimum, pack, lead time, stock, country of origin and declarations of substances.',
-    'Parts other than those named only after written approval.',
+    `Please state ${PLEASE_STATE}.`,
+    SUBSTITUTES,
     ...(left.length > 0 ? [`Not asked for here: ${left.join('; ')}.`] : []),
   ];
   const root = xml(
