@@ -256,6 +256,29 @@ describe('strip or loose', () => {
   });
 });
 
+it('bears what a buyer has to know of a part beside its price', () => {
+  const project = tiny((t) => {
+    offered(t);
+    const pin = t.part('contact', 'C-PIN');
+    Object.assign(pin, { origin: 'ZZ', tariffCode: '0000.00', shelfLifeDays: 365, lifecycle: 'active' });
+    pin.compliance = [
+      { regime: 'RoHS', status: 'declared', date: '2026-01-15' },
+      { regime: 'REACH', status: 'unknown' },
+    ];
+    pin.offers![0]!.stock = { quantity: 40, date: '2026-01-15' };
+  });
+  expect(rowOf(tableOf(project, { quantity: 100 }), 'C-PIN')).toMatchObject({
+    origin: 'ZZ',
+    tariffCode: '0000.00',
+    shelfLifeDays: 365,
+    lifecycle: 'active',
+    compliance: 'RoHS declared 2026-01-15, REACH unknown',
+    stock: 40,
+    stockDate: '2026-01-15',
+    remarks: 'supplier had 40 pcs in stock on 2026-01-15; what is left over keeps 365 days',
+  });
+});
+
 describe('tools', () => {
   it('are taken to be in the shop where they are on the list, and missed by name where not', () => {
     const project = tiny((t) => {
