@@ -26,7 +26,7 @@ export function exchangeTable(
     item: c,
     inProject: project[c].length,
     written: report.countOf(c),
-    remark: null,
+    remark: report.countOf(c) < project[c].length ? 'the others are named below' : null,
   }));
   const further = FURTHER.filter((k) => report.countOf(k) > 0).map((k): Row => ({
     item: k,

@@ -40,7 +40,7 @@ export function addConnectors(ctx: KblContext): void {
       ctx.report.lose(
         connector.designator,
         left.has(connector.id)
-          ? 'comes with the equipment: a harness file counts all that stands in it, so it is left out'
+          ? 'comes with the equipment: a harness file counts all that stands in it, so it is left out with its mates'
           : 'comes with the equipment and is written because wires end in it: not to be bought with the harness',
         connectorRef(use),
       );
@@ -169,21 +169,19 @@ function housingOf(ctx: KblContext, use: ConnectorUse): string {
 const isInFile = (use: ConnectorUse): boolean =>
   use.resolved.connector.supply === 'harness' || use.cavities.some((c) => c.ends.length > 0);
 
-/** Cavities that meet, by occurrence, of mates with both halves in the file; the other mates are told of. */
+/** Cavities that meet, by occurrence, of mates with both halves in the file. */
 function matedCavities(ctx: KblContext): ReadonlyMap<string, readonly string[]> {
   const out = new Map<string, string[]>();
   const join = (from: string, to: string): unknown => out.set(from, [...(out.get(from) ?? []), to]);
   for (const resolved of ctx.harness.mates) {
     const { mate, a, b } = resolved;
-    const pairs = isInFile(a) && isInFile(b) ? matedPairs(resolved) : undefined;
+    // A half that is not in the file is told of as a connector.
+    if (!isInFile(a) || !isInFile(b)) continue;
+    const pairs = matedPairs(resolved);
     if (!pairs) {
-      const why =
-        isInFile(a) && isInFile(b)
-          ? 'which cavities meet is not known'
-          : 'its other half is not in a harness file';
       ctx.report.lose(
         `${a.resolved.connector.designator}-${b.resolved.connector.designator}`,
-        `the mate is not written: ${why}`,
+        'which cavities meet is not known: the mate is not written',
         { type: 'mate', id: mate.id },
       );
       continue;

@@ -5,11 +5,12 @@ import { ExchangeReport } from '../exchange/exchange-report';
 import { otherFields } from '../exchange/field-text';
 import { junctionsOf } from '../exchange/junctions';
 import { reportRepeatedNames } from '../exchange/repeated-names';
+import { reportUnusedContacts } from '../exchange/unused-contacts';
 import { xml, type XmlElement } from '../xml/xml';
 import { addConnectors } from './kbl-connectors';
 import { Buckets, nameScopes, type KblContext } from './kbl-context';
 import { addJunctions } from './kbl-junctions';
-import { addParts } from './kbl-parts';
+import { addParts, reportHeadersLeftOut } from './kbl-parts';
 import { addDimensions, addGroups, addRoutePieces } from './kbl-route';
 import { addTopology } from './kbl-topology';
 import { element, field, KblUnits, processing, value } from './kbl-values';
@@ -46,8 +47,10 @@ export function kblFile(harness: Harness): { readonly root: XmlElement; readonly
     names: nameScopes(),
   };
   reportRepeatedNames(harness.project, ctx.report);
+  reportUnusedContacts(harness, ctx.junctions, ctx.report);
   addParts(ctx);
   addConnectors(ctx);
+  reportHeadersLeftOut(ctx);
   addJunctions(ctx);
   addWires(ctx);
   addRoutePieces(ctx);

@@ -53,6 +53,16 @@ export function addParts(ctx: KblContext): void {
   }
 }
 
+/** Tells of headers in which no wire ends; to be asked when the connectors are written. */
+export function reportHeadersLeftOut(ctx: KblContext): void {
+  for (const part of ctx.harness.project.parts)
+    if (part.kind === 'header' && !ctx.partsWritten.has(partId(part.id)))
+      ctx.report.lose(`header ${part.partNumber}`, 'the half on a board is no part of a harness file', {
+        type: 'part',
+        id: part.id,
+      });
+}
+
 /** A part other than wire, as its kind is written. */
 export function shapeOf(ctx: KblContext, part: Exclude<Part, { kind: 'wire' | 'tool' }>): PartShape {
   const shape = kindShape(ctx, part);

@@ -4,6 +4,7 @@ import { junctionsOf } from '../exchange/junctions';
 import { languageCode } from '../exchange/language-code';
 import { reportRepeatedNames } from '../exchange/repeated-names';
 import { UniqueNames } from '../exchange/unique-names';
+import { reportUnusedContacts } from '../exchange/unused-contacts';
 import { xml, type XmlElement } from '../xml/xml';
 import { addCables } from './cable-pieces';
 import { addConnectors } from './connector-pieces';
@@ -43,6 +44,7 @@ export function vecFile(harness: Harness): { readonly root: XmlElement; readonly
     unchosen: new Map(),
   };
   reportRepeatedNames(harness.project, ctx.report);
+  reportUnusedContacts(harness, ctx.junctions, ctx.report);
   addConnectors(ctx);
   addJunctionPieces(ctx);
   addWires(ctx);

@@ -9,7 +9,7 @@ import { parseProject } from '@latchwork/core/model/parse';
 import type { Project } from '@latchwork/core/model/project';
 import { serialiseProject } from '@latchwork/core/model/serialise';
 import { randomEdit } from '../../generate/random-edit';
-import { fileOf } from './exchange/cases';
+import { CASES, fileOf, inputOf } from './exchange/cases';
 import { readKbl } from './exchange/kbl-reader';
 import { nameErrors, referenceErrors, schemaTypes } from './exchange/schema-types';
 import { readVec } from './exchange/vec-reader';
@@ -81,3 +81,18 @@ function named(text: string): Map<string, string> {
   }
   return out;
 }
+
+// Whatever is in the project and not in the file has a line that says why.
+it.each(CASES)('of %s, nothing is left out without a word', (_, make) => {
+  for (const [exporter] of FORMATS) {
+    const project = make();
+    const rows = exporter.table(inputOf(project)).rows;
+    const count = (item: string, column: 'inProject' | 'written') => Number(rows.find((r) => r['item'] === item)?.[column] ?? 0);
+    const named = (pattern: RegExp) => rows.filter((r) => r['written'] === null && pattern.test(`${r['item']} ${r['remark']}`)).length;
+    for (const item of ['wires', 'cables', 'splices', 'nodes', 'segments', 'coverings', 'ties', 'fixings', 'labels', 'fuses'])
+      expect(count(item, 'written'), item).toBe(count(item, 'inProject'));
+    expect(count('connectors', 'written') + named(/left out with its mates/)).toBe(project.connectors.length);
+    expect(count('parts', 'written') + named(/^(tool|header) /)).toBe(project.parts.length);
+    expect(count('signals', 'written') + named(/^signal .*no wire/)).toBe(project.signals.length);
+  }
+}); // prettier-ignore

@@ -154,7 +154,7 @@ describe.each(FORMATS)('$id of a project with odd values', (exporter, schema) =>
       const types = schemaTypes(schema);
       const random = createRandom(11);
       let made = 0;
-      for (let i = 0; i < 80; i++) {
+      for (let i = 0; i < 50; i++) {
         let raw = JSON.parse(SAMPLE_TEXT);
         for (let n = 1 + (i % 4); n > 0; n--) raw = withOddValue(raw, random);
         const parsed = parseProject(JSON.stringify(raw));
@@ -170,7 +170,7 @@ describe.each(FORMATS)('$id of a project with odd values', (exporter, schema) =>
         expect(referenceErrors(types, root).errors.slice(0, 3)).toEqual([]);
         expect(nameErrors(root, ['Identification', 'Id', 'Wire_number']).slice(0, 3)).toEqual([]);
       }
-      expect(made).toBeGreaterThan(20);
+      expect(made).toBeGreaterThan(10);
     },
   );
 });
