@@ -6,6 +6,9 @@ import { chromiumFlags, findChromium } from '../electron/start/chromium.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+/** Many tests try hundreds of random cases; on a machine that does other things besides, that takes its time. */
+const PATIENCE_MS = 60_000;
+
 export default defineConfig({
   root,
   cacheDir: '.out/vite',
@@ -16,8 +19,24 @@ export default defineConfig({
       include: ['core/**/*.ts', 'electron/**/*.ts'],
     },
     projects: [
-      { test: { root, name: 'core', environment: 'node', include: ['tests/core/**/*.test.ts'] } },
-      { test: { root, name: 'electron', environment: 'node', include: ['tests/electron/**/*.test.ts'] } },
+      {
+        test: {
+          root,
+          name: 'core',
+          environment: 'node',
+          include: ['tests/core/**/*.test.ts'],
+          testTimeout: PATIENCE_MS,
+        },
+      },
+      {
+        test: {
+          root,
+          name: 'electron',
+          environment: 'node',
+          include: ['tests/electron/**/*.test.ts'],
+          testTimeout: PATIENCE_MS,
+        },
+      },
       {
         test: {
           root,
