@@ -74,6 +74,7 @@ export default defineConfig({
             'lucide-react',
             'tinykeys',
             'axe-core',
+            'fast-check',
             'bwip-js/generic',
             'csv-parse/browser/esm/sync',
             'vitest-browser-react',

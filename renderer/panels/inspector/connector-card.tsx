@@ -104,6 +104,16 @@ export function ConnectorCard({ use }: { use: ConnectorUse }) {
           choose={(supply) => void edit({ supply })}
         />
         <NodeField value={c.node} choose={(node) => void edit({ node })} />
+        {c.node ? (
+          <NumberField
+            label="Turned there to"
+            name="formboardAngleDeg"
+            value={c.formboardAngleDeg}
+            placeholder="in line with its run"
+            hint="degrees of the mating axis, clockwise from right"
+            commit={(toDeg) => attempt({ id: 'connector.turn', args: { ids: [c.id], toDeg } })}
+          />
+        ) : null}
       </Section>
       <Section title="Mating">
         <MatedWith use={use} />

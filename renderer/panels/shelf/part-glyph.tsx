@@ -64,6 +64,12 @@ function Other({ part }: { part: Part }) {
       return <path d="M4 8h16v8H4zM1 12h3M20 12h3M8 8v8M12 8v8M16 8v8" />;
     case 'cavity-plug':
       return <path d="M6 6l12 12M18 6L6 18" />;
+    case 'tie':
+      return <path d="M9 4h6v5h-6zM12 9a5.5 5.5 0 1 1-2.4.6" />;
+    case 'clamp':
+      return <path d="M12 4a5 5 0 0 1 5 5c0 3-2 5-5 5s-5-2-5-5a5 5 0 0 1 5-5zM8 13v7h8v-7M12 16.6v.8" />;
+    case 'grommet':
+      return <path d="M7 5h3v14H7zM14 5h3v14h-3zM10 9h4v6h-4z" />;
     case 'label':
       return <path d="M3 8h13l5 4-5 4H3z" />;
     default:

@@ -1,10 +1,11 @@
 import type { Point } from '@latchwork/core/base/point';
 import { distance } from '@latchwork/core/base/point';
-import { lengthText } from '@latchwork/core/model/length-text';
+import { normalDeg } from '@latchwork/core/derive/formboard/normal-deg';
+import { lengthText, roundTo } from '@latchwork/core/model/length-text';
 import { boxOf } from '@latchwork/core/tools/box-select';
 import type { Guide } from '@latchwork/core/tools/formboard/guides';
 import type { Gesture } from '@latchwork/core/tools/step-tool';
-import { rimmed, text, type Pen } from '../../draw/pen';
+import { clamp, text, type Pen } from '../../draw/pen';
 import type { BoardDimension, BoardScene } from '@latchwork/core/derive/formboard/scene/board-items';
 import { groundOf } from '@latchwork/core/derive/formboard/scene/dimension-ground';
 import { dimensionItem } from '@latchwork/core/derive/formboard/scene/dimension-items';
@@ -155,21 +156,28 @@ function ray(pen: Pen, at: Point, deg: number): void {
   ctx.setLineDash([]);
 }
 
-/** A few words beside a point. */
+/** A few words beside a point, on paper of their own, kept within the view. */
 function say(pen: Pen, at: Point, words: string, colour = pen.look.tokens.copper): void {
-  const { ctx, look } = pen;
+  const { ctx, look, size } = pen;
   ctx.font = text(look, 12, 600);
+  const width = ctx.measureText(words).width + 12;
+  const x = clamp(X(pen, at) + 12, 4, Math.max(4, size.width - width - 4));
+  const y = clamp(Y(pen, at) - 34, 4, size.height - 26);
+  ctx.fillStyle = look.tokens.sheet;
+  ctx.strokeStyle = look.tokens.line;
+  ctx.lineWidth = 1;
+  ctx.beginPath();
+  ctx.roundRect(x, y, width, 20, 3);
+  ctx.fill();
+  ctx.stroke();
   ctx.textAlign = 'left';
-  ctx.textBaseline = 'alphabetic';
+  ctx.textBaseline = 'middle';
   ctx.fillStyle = colour;
-  rimmed(pen, words, X(pen, at) + 14, Y(pen, at) - 14);
+  ctx.fillText(words, x + 6, y + 10.5);
 }
 
-const angleWords = (deg: number): string => {
-  // Counted as on paper: counter-clockwise from right.
-  const turned = (((-deg % 360) + 360) % 360).toFixed(1).replace(/\.0$/, '');
-  return turned === '360' ? '0' : turned;
-};
+/** As it is kept: clockwise from right. */
+const angleWords = (deg: number): string => String(roundTo(normalDeg(deg), 1));
 
 function stationWords(
   scene: BoardScene,

@@ -61,7 +61,7 @@ export function paintLength(pen: Pen, item: BoardSegment, unit: LengthUnit, live
   if (room < (live ? LIVE_PX : width + 14)) return;
   const { at, angle } = placeOfStation(item.path, item.lengthMm, item.lengthMm / 2);
   const lift =
-    Math.max(1.4, item.outsideMm * s) / 2 + 4 + (isCrowded(item, width / s) ? clamp(3 * s, 5, 11) : 0);
+    Math.max(1.4, item.outsideMm * s) / 2 + 6 + (isCrowded(item, width / s) ? clamp(3 * s, 5, 11) : 0);
   around(pen, at, upright(angle), () => {
     ctx.textAlign = 'left';
     ctx.textBaseline = 'alphabetic';
