@@ -107,3 +107,41 @@ export const ExternalAnswer = z.discriminatedUnion('status', [
   z.strictObject({ status: z.literal('refused'), reason: z.string() }),
 ]);
 export type ExternalAnswer = z.infer<typeof ExternalAnswer>;
+
+export const JobStartAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('started'), job: z.uuid() }),
+  Cancelled,
+  Failed,
+]);
+export type JobStartAnswer = z.infer<typeof JobStartAnswer>;
+
+/** What was not made, and why. */
+export const LeftOut = z.strictObject({ what: z.string(), reason: z.string() });
+
+/**
+ * How a job stands. `blocked`: findings keep the release from being made. Whatever is not `made` has left nothing behind.
+ * A job that is unknown here (the program was started again) is `failed`.
+ */
+export const JobStateAnswer = z.discriminatedUnion('status', [
+  z.strictObject({
+    status: z.literal('running'),
+    /** Files that are made, of so many; total is 0 while the project is read and checked. */
+    done: z.int().nonnegative(),
+    total: z.int().nonnegative(),
+    /** What is being made, in words. */
+    making: z.string(),
+  }),
+  z.strictObject({
+    status: z.literal('made'),
+    /** Where it lies, for the eyes of the user only. */
+    place: z.string(),
+    files: z.array(z.string()),
+    leftOut: z.array(LeftOut),
+    /** The very same files stood there before; nothing was written. */
+    stoodAlready: z.boolean(),
+  }),
+  z.strictObject({ status: z.literal('blocked'), findings: z.array(z.string()) }),
+  Cancelled,
+  Failed,
+]);
+export type JobStateAnswer = z.infer<typeof JobStateAnswer>;

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { Drawing } from '../exports/drawing/drawing';
+import { DocumentOptions } from '../exports/exporter';
+import { FileFormat } from '../exports/file-format';
 import { Paper } from '../exports/paper/paper';
 import { Table } from '../exports/table';
 import {
@@ -11,6 +13,8 @@ import {
   FolderAnswer,
   HoldAnswer,
   InitialAnswer,
+  JobStartAnswer,
+  JobStateAnswer,
   OnDiskAnswer,
   OpenAnswer,
   SaveAnswer,
@@ -146,6 +150,36 @@ export const contract = {
     }),
     response: ExportAnswer,
   },
+  /**
+   * Makes many files in one go, everything or nothing: the package of a released revision, or chosen documents in a folder
+   * of their own. The host reads, derives and checks the text with the catalogues that come with the program; ask
+   * `job:state` how it stands. Decisions and prices are judged on `date`; a release on the day of the release. In the browser
+   * host the files go to the folders `releases` and `exports` inside the working folder; else the user is asked for a folder.
+   */
+  'job:start': {
+    request: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('release'), text: z.string() }),
+      z.strictObject({
+        kind: z.literal('export-all'),
+        text: z.string(),
+        date: z.iso.date(),
+        documents: z
+          .array(
+            z.strictObject({
+              document: z.string(),
+              format: FileFormat,
+              options: DocumentOptions.optional(),
+            }),
+          )
+          .min(1)
+          .max(200),
+      }),
+    ]),
+    response: JobStartAnswer,
+  },
+  'job:state': { request: z.strictObject({ job: z.uuid() }), response: JobStateAnswer },
+  /** Takes back what the job has made so far; it may have ended already. */
+  'job:cancel': { request: z.strictObject({ job: z.uuid() }), response: Done },
   /** The catalogues that come with the program. */
   'catalogue:list': {
     request: Nothing,

@@ -36,14 +36,27 @@ export type ReleaseState =
 export function releaseStateOf(project: Project): ReleaseState {
   const current = project.revisions.at(-1);
   if (current?.status !== 'released') return 'draft';
-  const plain = withoutOwnBaseline(project);
-  if (sha256(serialiseProject(plain)) === current.baseline) return 'as-released';
+  const then = asReleased(project);
+  if (then === null) return 'altered';
+  const same = serialiseProject(then) === serialiseProject(project);
+  return same ? 'as-released' : 'decided-since';
+}
+
+/**
+ * The released project as it was released, without the decisions that were recorded since: the text of it without its own
+ * baseline has the baseline hash. Null where there is no such state: it is a draft, or was changed outside of the program.
+ */
+export function asReleased(project: Project): Project | null {
+  const current = project.revisions.at(-1);
+  if (current?.status !== 'released') return null;
   // Records are only ever added: some number of the first ones was there.
-  for (let n = plain.decisions.length; n >= 0; n--) {
-    const then = { ...plain, decisions: plain.decisions.slice(0, n).map(withoutLaterUse) };
-    if (sha256(serialiseProject(then)) === current.baseline) return 'decided-since';
+  for (let n = project.decisions.length; n >= 0; n--) {
+    const first = project.decisions.slice(0, n);
+    const tried = [first, first.map(withoutLaterUse)].map((decisions) => ({ ...project, decisions }));
+    const then = tried.find((t) => sha256(serialiseProject(withoutOwnBaseline(t))) === current.baseline);
+    if (then) return then;
   }
-  return 'altered';
+  return null;
 
   function withoutLaterUse(decision: Project['decisions'][number]): Project['decisions'][number] {
     const day = current?.date;

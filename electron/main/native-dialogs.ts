@@ -27,6 +27,12 @@ export function nativeDialogs(window: BrowserWindow): Dialogs {
     openProject: () => open(projectFilter),
     openCatalogue: () => open([{ name: 'Catalogue', extensions: ['json', 'csv', 'xlsx'] }]),
     saveProject: (suggestedName) => save(suggestedName, projectFilter),
+    chooseFolder: async () => {
+      const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+        properties: ['openDirectory', 'createDirectory'],
+      });
+      return canceled ? null : (filePaths[0] ?? null);
+    },
     saveExport: (suggestedName, filters) => save(suggestedName, [...filters]),
   };
 }

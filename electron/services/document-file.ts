@@ -2,20 +2,10 @@ import { type Result, ok, problem } from '@latchwork/core/base/result';
 import { withBaseline } from '@latchwork/core/exports/document-head';
 import type { DocumentInput, Exporter } from '@latchwork/core/exports/exporter';
 import { baselineOf } from '@latchwork/core/model/baseline';
-import { DOCUMENT_FORMATS, documentBytes } from './document-bytes';
-import { DRAWING_FORMATS, drawingBytes } from './drawing-bytes';
+import type { FileFormat } from '@latchwork/core/exports/file-format';
+import { documentBytes } from './document-bytes';
+import { drawingBytes } from './drawing-bytes';
 import { paperBytes } from './paper-bytes';
-
-export const FILE_FORMATS = [...DOCUMENT_FORMATS, 'pdf', ...DRAWING_FORMATS, 'xml'] as const;
-export type FileFormat = (typeof FILE_FORMATS)[number];
-
-/** The formats that a document can be written in. */
-export const fileFormatsOf = (exporter: Exporter): readonly FileFormat[] =>
-  FILE_FORMATS.filter((format) => {
-    if (format === 'pdf') return exporter.paper !== undefined;
-    if (format === 'svg' || format === 'dxf') return exporter.drawing !== undefined;
-    return format !== 'xml' || exporter.xml !== undefined;
-  });
 
 /** A document of a project as the bytes of a file; or why there is none, in words. */
 export async function documentFile(

@@ -5,6 +5,8 @@ import { Backups } from './backups';
 import { catalogueHandlers } from './catalogue-handlers';
 import { diagnosticsText } from './diagnostics';
 import { exportHandlers } from './export-handlers';
+import { jobHandlers } from './job-handlers';
+import { Jobs } from './jobs';
 import { FileLocks, isProcessAlive } from './file-lock';
 import { holdHandlers } from './hold-handlers';
 import { FindingHistory, findingHistoryHandlers } from './finding-history';
@@ -27,16 +29,19 @@ export interface Services {
   readonly findingHistory: FindingHistory;
   readonly locks: FileLocks;
   readonly log: Log;
+  readonly jobs: Jobs;
 }
 
 export function openServices(places: Places, now: () => Date = () => new Date()): Services {
+  const log = new FileLog(places.dataFolder, now);
   return {
     places,
     tokens: new PathTokens(),
     recent: new RecentProjects(places.dataFolder, now),
     settings: new SettingsFile(places.dataFolder),
     backups: new Backups(places.dataFolder, now),
-    log: new FileLog(places.dataFolder, now),
+    log,
+    jobs: new Jobs(log),
     findingHistory: new FindingHistory(places.dataFolder),
     locks: new FileLocks({
       user: userInfo().username,
@@ -61,6 +66,7 @@ export function createHandlers(services: Services, shell: Shell): Handlers {
     }),
     ...projectHandlers(services, shell),
     ...exportHandlers(places, shell),
+    ...jobHandlers(services.jobs, places, shell),
     ...catalogueHandlers(places, shell),
     ...backupHandlers(backups, tokens),
     ...holdHandlers(locks, tokens),

@@ -2,7 +2,7 @@ import { type Handlers } from '@latchwork/core/bridge/contract';
 import { errorFacts, type Log } from './log';
 
 /** Answers that only say that nothing has happened. */
-const QUIET = new Set(['same', 'held', 'here']);
+const QUIET = new Set(['same', 'held', 'here', 'running']);
 
 /** The same answers, each with a line in the log: which call, what came of it, how long it took. Nothing of its content. */
 export function loggedHandlers(handlers: Handlers, log: Log): Handlers {

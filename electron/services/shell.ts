@@ -9,6 +9,8 @@ export interface Dialogs {
     filters: readonly { name: string; extensions: string[] }[],
   ): Promise<string | null>;
   openCatalogue(): Promise<string | null>;
+  /** A folder to put files into. */
+  chooseFolder(): Promise<string | null>;
 }
 
 /** What differs between the hosts. Everything else is the same services. */

@@ -6,11 +6,12 @@ import { type ToldFinding, toldFindings } from '@latchwork/core/exports/findings
 import { evidenceText, needText, RESULT_WORDS } from '@latchwork/core/exports/findings/finding-words';
 import { type CheckResult } from '@latchwork/core/rules/check-harness';
 import { SEVERITIES, type Severity } from '@latchwork/core/rules/finding';
+import { checkProject } from '../../services/check-project';
 import { type CliCommand } from '../command';
 import { CLEAN, COULD_NOT_RUN, FOUND } from '../io';
 import { checkJson } from './shared/check-json';
 import { dayOption, dayOf } from './shared/day-option';
-import { checkProject, openProject } from './shared/open-project';
+import { openProject } from './shared/open-project';
 import { readCatalogues } from './shared/read-catalogues';
 
 /**

@@ -2,13 +2,15 @@ import { Option } from 'commander';
 import { AID_NOT_AUTHORITY } from '@latchwork/core/exports/cautions';
 import { EXPORTERS } from '@latchwork/core/exports/index';
 import { must } from '@latchwork/core/base/assert-never';
-import { documentFile, FILE_FORMATS, type FileFormat } from '../../services/document-file';
+import { FileFormat } from '@latchwork/core/exports/file-format';
+import { documentFile } from '../../services/document-file';
 import { bundledPlaces } from '../../services/places';
+import { checkProject } from '../../services/check-project';
 import { type CliCommand } from '../command';
 import { CLEAN, COULD_NOT_RUN } from '../io';
 import { dayOf, dayOption } from './shared/day-option';
 import { documentOptions, readDocumentOptions } from './shared/document-options';
-import { checkProject, openProject } from './shared/open-project';
+import { openProject } from './shared/open-project';
 import { readCatalogues } from './shared/read-catalogues';
 import { writeOutput } from './shared/write-output';
 
@@ -29,7 +31,7 @@ export const exportCommand: CliCommand = {
           '--format <format>',
           'file format; PDF where it is made as pages, SVG and DXF where it is a drawing, XML where a standard has it',
         )
-          .choices(FILE_FORMATS)
+          .choices(FileFormat.options)
           .makeOptionMandatory(),
       )
       .requiredOption('--out <path>', 'file to write; a file of that name is replaced')

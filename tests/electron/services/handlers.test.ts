@@ -55,6 +55,7 @@ const dialogsAnswering = (path: string | null): Dialogs => ({
   saveProject: async () => path,
   saveExport: async () => path,
   openCatalogue: async () => path,
+  chooseFolder: async () => path,
 });
 
 async function savedProject({ handlers }: Bench, text = 'one') {

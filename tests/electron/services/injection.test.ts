@@ -9,7 +9,8 @@ import { parseProject } from '@latchwork/core/model/parse';
 import { Project } from '@latchwork/core/model/project';
 import { checkHarness } from '@latchwork/core/rules/check-harness';
 import { RULES } from '@latchwork/core/rules/index';
-import { documentFile, fileFormatsOf } from '../../../electron/services/document-file';
+import { fileFormatsOf } from '@latchwork/core/exports/file-format';
+import { documentFile } from '../../../electron/services/document-file';
 import { bareFileName, nearestFileName } from '../../../electron/services/file-name';
 import { SAMPLE_TEXT } from '../../core/model/sample-file';
 
