@@ -12,7 +12,11 @@ export const metaOf = (rule: string): RuleMeta | undefined => METAS.get(rule);
 /** The sentence of a finding. */
 export function sentenceOf(finding: Finding): string {
   const meta = metaOf(finding.rule);
-  return meta ? findingText(finding, meta).replaceAll(/\bmm2\b/g, 'mm²').replaceAll(/\bA2s\b/g, 'A²s') : finding.rule;
+  return meta
+    ? findingText(finding, meta)
+        .replaceAll(/\bmm2\b/g, 'mm²')
+        .replaceAll(/\bA2s\b/g, 'A²s')
+    : finding.rule;
 }
 
 /** The mark that a finding bears: what could not be verified has its own. */

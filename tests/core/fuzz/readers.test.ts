@@ -61,7 +61,7 @@ const READERS: readonly (readonly [string, number, readonly string[], Reader])[]
 ]; // prettier-ignore
 
 const figures: string[] = [];
- 
+
 afterAll(() => console.log(`fuzzed readers, seed ${SEED}:\n${figures.join('\n')}`));
 
 const prototypes = [Object.prototype, Array.prototype, String.prototype, Function.prototype];

@@ -62,7 +62,7 @@ it(
       expect(readEdit(backup!.text)).toBeGreaterThanOrEqual(backedUp.edit);
       figures.oldestBackupMs = Math.max(figures.oldestBackupMs, killedAt - backedUp.at);
     }
-     
+
     console.log(
       'killed while saving:',
       JSON.stringify(figures),

@@ -261,7 +261,11 @@ describe('exporting', () => {
     const { asked } = host({ 'table:export': async ({ name }) => ({ status: 'saved', name: name! }) });
     const screen = await openWindow();
     const { harness, check } = appStore.getState();
-    const table = EXPORTERS.find((e) => e.id === 'connection-table')!.table({ harness, check, date: '2026-03-01' });
+    const table = EXPORTERS.find((e) => e.id === 'connection-table')!.table({
+      harness,
+      check,
+      date: '2026-03-01',
+    });
     const exported = exportTable(table, 'csv');
     await userEvent.fill(screen.getByLabelText('File name'), 'wires');
     await press('Save');
