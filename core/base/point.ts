@@ -22,6 +22,14 @@ export const boxesMeet = (a: Box, b: Box): boolean =>
 export const inBox = (p: Point, b: Box): boolean =>
   p.x >= b.minX && p.x <= b.maxX && p.y >= b.minY && p.y <= b.maxY;
 
+/** The box with so much more room on every side. */
+export const grownBox = (b: Box, by: number): Box => ({
+  minX: b.minX - by,
+  minY: b.minY - by,
+  maxX: b.maxX + by,
+  maxY: b.maxY + by,
+});
+
 /** The smallest box around all boxes; null when there are none. */
 export function boxAround(boxes: Iterable<Box>): Box | null {
   let out: { minX: number; minY: number; maxX: number; maxY: number } | null = null;

@@ -1,5 +1,5 @@
 import { byId } from '../base/by-id';
-import { boxesMeet, type Box, type Point } from '../base/point';
+import { boxesMeet, grownBox, type Box, type Point } from '../base/point';
 import { matingObstacles } from '../derive/mating';
 import { symbolBox } from '../derive/symbol';
 import type { Connector } from '../model/connector';
@@ -23,7 +23,7 @@ export function mateOffer(project: Project, moved: Connector, at: Point): MateOf
   const half = halfOf(project, moved);
   if (!half || isMated(project, moved.id)) return null;
   const box = symbolBox({ ...moved, position: at }, half);
-  const reach = grown(box, REACH_MM);
+  const reach = grownBox(box, REACH_MM);
   let best: { other: Connector; otherHalf: MatingHalf; otherBox: Box; gap: number } | null = null;
   for (const other of project.connectors) {
     const otherHalf = halfOf(project, other);
@@ -56,13 +56,6 @@ const halfOf = (project: Project, connector: Connector): MatingHalf | undefined 
 
 const isMated = (project: Project, id: string): boolean =>
   project.mates.some((m) => m.a === id || m.b === id);
-
-const grown = (b: Box, by: number): Box => ({
-  minX: b.minX - by,
-  minY: b.minY - by,
-  maxX: b.maxX + by,
-  maxY: b.maxY + by,
-});
 
 /** Share of the lower of two boxes that stands beside the other. */
 const overlap = (a: Box, b: Box): number =>

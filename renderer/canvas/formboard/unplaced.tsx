@@ -61,24 +61,17 @@ export function LooseSplices({ store, splices }: { store: AppStore; splices: rea
       <ul className="board-chips" aria-label="Splices without a place on the formboard">
         {splices.map((s) => (
           <li key={s.id}>
-            <button
-              type="button"
-              className="sheet-chip"
-              draggable
+            <Chip
+              type={SPLICE_DRAG_TYPE}
+              of={s}
               title="Drag onto a run, or click to put it on the selected node"
-              onDragStart={(e) => {
-                e.dataTransfer.setData(SPLICE_DRAG_TYPE, s.id);
-                e.dataTransfer.effectAllowed = 'copy';
-              }}
-              onClick={() => {
+              place={() => {
                 const { history, view, dispatch, select } = store.getState();
                 const node = [...view.selection].find((key) => byId(history.project.nodes).has(key));
                 if (node) dispatch({ id: 'splice.edit', args: { id: s.id, change: { node } } });
                 select([s.id]);
               }}
-            >
-              {s.designator}
-            </button>
+            />
           </li>
         ))}
       </ul>
@@ -112,27 +105,44 @@ export function UnplacedChips({ store, waiting, middle }: Props): ReactNode {
       <ul className="board-chips" aria-label="Connectors without a place on the formboard">
         {waiting.map((c) => (
           <li key={c.id}>
-            <button
-              type="button"
-              className="sheet-chip"
-              draggable
+            <Chip
+              type={CONNECTOR_DRAG_TYPE}
+              of={c}
               title="Drag onto the board, or click to put it on the selected node"
-              onDragStart={(e) => {
-                e.dataTransfer.setData(CONNECTOR_DRAG_TYPE, c.id);
-                e.dataTransfer.effectAllowed = 'copy';
-              }}
-              onClick={() => {
+              place={() => {
                 const { history, view } = store.getState();
                 const nodes = byId(history.project.nodes);
                 const node = [...view.selection].find((key) => nodes.has(key));
                 placeOnBoard(store, c.id, middle(), node ? { on: 'node', id: node } : { on: 'sheet' });
               }}
-            >
-              {c.designator}
-            </button>
+            />
           </li>
         ))}
       </ul>
     </details>
   );
 }
+
+interface ChipProps {
+  /** Under which its id is dragged. */
+  readonly type: string;
+  readonly of: { readonly id: string; readonly designator: string };
+  readonly title: string;
+  readonly place: () => void;
+}
+
+const Chip = ({ type, of, title, place }: ChipProps): ReactNode => (
+  <button
+    type="button"
+    className="sheet-chip"
+    draggable
+    title={title}
+    onDragStart={(e) => {
+      e.dataTransfer.setData(type, of.id);
+      e.dataTransfer.effectAllowed = 'copy';
+    }}
+    onClick={place}
+  >
+    {of.designator}
+  </button>
+);

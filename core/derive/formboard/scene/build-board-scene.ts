@@ -1,4 +1,4 @@
-import { boxAround, type Box } from '../../../base/point';
+import { boxAround, grownBox, type Box } from '../../../base/point';
 import type { ConnectorUse, Harness, SegmentUse } from '../../harness';
 import { memoByIdentity } from '../../../base/memo-by-identity';
 import type { BoardConnector, BoardNode, BoardScene, BoardSegment } from './board-items';
@@ -94,12 +94,5 @@ export function boardBounds(scene: BoardScene): Box | null {
     ...scene.segments,
     ...scene.dimensions,
   ]);
-  return (
-    box && {
-      minX: box.minX - EDGE_MM,
-      minY: box.minY - EDGE_MM,
-      maxX: box.maxX + EDGE_MM,
-      maxY: box.maxY + EDGE_MM,
-    }
-  );
+  return box && grownBox(box, EDGE_MM);
 }

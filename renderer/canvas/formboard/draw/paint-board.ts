@@ -1,4 +1,4 @@
-import { boxesMeet, inBox, type Box } from '@latchwork/core/base/point';
+import { boxesMeet, grownBox, inBox } from '@latchwork/core/base/point';
 import type { Pen } from '../../draw/pen';
 import type { BoardScene, BoardSegment } from '@latchwork/core/derive/formboard/scene/board-items';
 import { paintConnector, paintConnectorName } from './connectors';
@@ -29,7 +29,7 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
     list: readonly T[],
     seen: (o: T) => boolean,
   ): readonly T[] => list.filter((o) => seen(o) && !skip.has(o.id));
-  const view = grown(pen.view, 45);
+  const view = grownBox(pen.view, 45);
   const near = (o: { readonly at: { readonly x: number; readonly y: number } }): boolean => inBox(o.at, view);
   const segments = shown(scene.segments, (s) => boxesMeet(s, pen.view));
   const inView = new Set(segments.map((s) => s.id));
@@ -73,10 +73,3 @@ export function paintBoard(pen: Pen, { scene, unit, skip, live = false }: BoardP
 
 const thickestAt = (segments: readonly BoardSegment[] = []): number =>
   segments.reduce((most, s) => Math.max(most, s.outsideMm), 0);
-
-const grown = (b: Box, by: number): Box => ({
-  minX: b.minX - by,
-  minY: b.minY - by,
-  maxX: b.maxX + by,
-  maxY: b.maxY + by,
-});
