@@ -78,6 +78,12 @@ export const ExportAnswer = z.discriminatedUnion('status', [
 ]);
 export type ExportAnswer = z.infer<typeof ExportAnswer>;
 
+export const PreviewAnswer = z.discriminatedUnion('status', [
+  z.strictObject({ status: z.literal('drawn'), pdfBase64: z.string() }),
+  Failed,
+]);
+export type PreviewAnswer = z.infer<typeof PreviewAnswer>;
+
 /** Bytes of the chosen catalogue file: JSON, CSV or XLSX, to be told apart by the end of `name`. */
 export const CatalogueAnswer = z.discriminatedUnion('status', [
   z.strictObject({ status: z.literal('opened'), name: z.string(), bytesBase64: z.string() }),

@@ -18,6 +18,7 @@ export const channels = [
   'file:export',
   'table:export',
   'paper:export',
+  'paper:preview',
   'drawing:export',
   'job:start',
   'job:state',

@@ -17,6 +17,7 @@ import {
   JobStateAnswer,
   OnDiskAnswer,
   OpenAnswer,
+  PreviewAnswer,
   SaveAnswer,
   SaveAsAnswer,
 } from './answers';
@@ -138,6 +139,8 @@ export const contract = {
     }),
     response: ExportAnswer,
   },
+  /** The pages of a document to look at or to print: the very bytes that `paper:export` would write. */
+  'paper:preview': { request: z.strictObject({ paper: Paper }), response: PreviewAnswer },
   /** The same for a document as one picture at true size. */
   'drawing:export': {
     request: z.strictObject({

@@ -3,7 +3,7 @@ import { basename, join } from 'node:path';
 import { type ExportAnswer } from '@latchwork/core/bridge/answers';
 import { type Handlers } from '@latchwork/core/bridge/contract';
 import { writeAtomically } from './atomic-write';
-import { bytesOfBase64 } from './base64';
+import { base64Of, bytesOfBase64 } from './base64';
 import { type DocumentFormat, documentBytes } from './document-bytes';
 import { drawingBytes, type DrawingFormat } from './drawing-bytes';
 import { paperBytes } from './paper-bytes';
@@ -12,7 +12,10 @@ import { type Places } from './places';
 import { failed, isTaken, reasonOf } from './reason';
 import { type Shell } from './shell';
 
-type Exports = Pick<Handlers, 'file:export' | 'table:export' | 'paper:export' | 'drawing:export'>;
+type Exports = Pick<
+  Handlers,
+  'file:export' | 'table:export' | 'paper:export' | 'paper:preview' | 'drawing:export'
+>;
 
 export function exportHandlers(places: Places, shell: Shell): Exports {
   const exportBytes = async (bytes: Uint8Array, wanted: Wanted): Promise<ExportAnswer> => {
@@ -42,6 +45,10 @@ export function exportHandlers(places: Places, shell: Shell): Exports {
     'paper:export': async ({ paper, ...wanted }) => {
       const pdf = await paperBytes(paper, places.fontsFolder);
       return pdf.ok ? exportBytes(pdf.value, { ...wanted, filters: [FILTERS.pdf] }) : failed(pdf.problem);
+    },
+    'paper:preview': async ({ paper }) => {
+      const pdf = await paperBytes(paper, places.fontsFolder);
+      return pdf.ok ? { status: 'drawn', pdfBase64: base64Of(pdf.value) } : failed(pdf.problem);
     },
     'drawing:export': ({ drawing, title, format, ...wanted }) =>
       exportBytes(drawingBytes(drawing, title, format), { ...wanted, filters: [FILTERS[format]] }),

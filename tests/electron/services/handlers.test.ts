@@ -322,6 +322,15 @@ describe('a document as pages', () => {
     expect(await b.handlers['paper:export'](wanted)).toMatchObject({ status: 'exists' });
   }, 30_000);
 
+  it('is shown as the very bytes that are written', async () => {
+    const b = bench();
+    await b.handlers['paper:export'](wanted);
+    const answer = await b.handlers['paper:preview']({ paper });
+    if (answer.status !== 'drawn') throw new Error(answer.reason);
+    const written = readFileSync(join(b.folder, 'work', 'exports', 'findings.pdf'));
+    expect(Buffer.from(answer.pdfBase64, 'base64').equals(written)).toBe(true);
+  }, 30_000);
+
   it('has the shape that the contract asks for', () => {
     expect(Paper.parse(paper)).toEqual(paper);
     expect(Paper.safeParse({ ...paper, blocks: [{ kind: 'poem', text: 'x' }] }).success).toBe(false);
