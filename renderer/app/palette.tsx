@@ -7,6 +7,14 @@ import { openOverlay, useOverlay } from './overlays';
 import './palette.css';
 import { useApp } from './store';
 
+/** Every word that was typed stands in the item; letters strewn over it are no match. Words that begin there weigh more. */
+export function wordsIn(value: string, search: string): number {
+  const text = ` ${value.toLowerCase()}`;
+  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
+  if (!words.every((word) => text.includes(word))) return 0;
+  return words.every((word) => text.includes(` ${word}`)) ? 1 : 0.5;
+}
+
 /** A search line over a list, in a window of its own. */
 export function CommandWindow({
   label,
@@ -30,7 +38,7 @@ export function CommandWindow({
     >
       <Modal className="dialog-box">
         <Dialog className="dialog" aria-label={label}>
-          <Command className="palette" label={label} shouldFilter={shouldFilter} loop>
+          <Command className="palette" label={label} shouldFilter={shouldFilter} filter={wordsIn} loop>
             <Command.Input
               className="palette-input"
               placeholder={placeholder}
