@@ -32,6 +32,7 @@ import { groupAdd } from './group-add';
 import { groupEdit } from './group-edit';
 import { labelAdd } from './label-add';
 import { labelEdit } from './label-edit';
+import { labelsMake } from './labels-make';
 import { mateAdd } from './mate-add';
 import { mateSetMap } from './mate-set-map';
 import { nodeAdd } from './node-add';
@@ -109,6 +110,7 @@ export const COMMANDS = [
   groupEdit,
   labelAdd,
   labelEdit,
+  labelsMake,
   mateAdd,
   mateSetMap,
   nodeAdd,

@@ -25,6 +25,9 @@ export const labelEdit = command({
     missing(project, 'labels', [id], 'label') ?? (change.on ? noLabelPlace(project, change.on) : null),
   run(draft, { id, change: { part, ...rest } }, _context, project) {
     const partId = part ? embedPart(draft, project, part) : part;
-    applyChange(draftObject(draft, project, 'labels', id), { ...rest, part: partId });
+    const label = draftObject(draft, project, 'labels', id);
+    // A text that somebody types is his own from then on.
+    const typed = rest.text !== undefined && rest.text !== label.text;
+    applyChange(label, { ...rest, part: partId, ...(typed ? { made: null } : {}) });
   },
 });

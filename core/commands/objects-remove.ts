@@ -53,6 +53,7 @@ function withDependents(project: Project, ids: readonly string[]): ReadonlySet<s
     project.labels,
     ({ on }) =>
       (on.at === 'wire-end' && gone.has(on.wire)) ||
+      (on.at === 'cable-end' && gone.has(on.cable)) ||
       (on.at === 'connector' && gone.has(on.connector)) ||
       (on.at === 'station' && gone.has(on.station.segment)),
   );

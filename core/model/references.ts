@@ -85,6 +85,7 @@ export function* referencesOf(project: Project): Generator<Reference> {
   for (const [i, l] of project.labels.entries()) {
     yield* ref(`labels[${i}].part`, 'parts', l.part);
     if (l.on.at === 'wire-end') yield* ref(`labels[${i}].on.wire`, 'wires', l.on.wire);
+    else if (l.on.at === 'cable-end') yield* ref(`labels[${i}].on.cable`, 'cables', l.on.cable);
     else if (l.on.at === 'connector') yield* ref(`labels[${i}].on.connector`, 'connectors', l.on.connector);
     else yield* ref(`labels[${i}].on.station.segment`, 'segments', l.on.station.segment);
   }

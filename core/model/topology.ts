@@ -87,10 +87,14 @@ export const Label = z.strictObject({
   id: Id,
   part: Id.optional(),
   text: z.string().min(1),
-  /** From the wire stop of the end, or the rear face of the connector, to the near edge of the label. */
+  /** The text was made by the label method of the project and follows it; absent: written by hand. */
+  made: z.literal(true).optional(),
+  /** From the wire stop of the end, the end of the jacket, or the rear face of the connector, to the near edge of the label. */
   datumDistanceMm: notNegative.optional(),
   on: z.discriminatedUnion('at', [
     z.strictObject({ at: z.literal('wire-end'), wire: Id, end: z.union([z.literal(0), z.literal(1)]) }),
+    /** On the jacket; the ends are those of `cableEnds`. */
+    z.strictObject({ at: z.literal('cable-end'), cable: Id, end: z.union([z.literal(0), z.literal(1)]) }),
     z.strictObject({ at: z.literal('connector'), connector: Id }),
     z.strictObject({ at: z.literal('station'), station: Station }),
   ]),

@@ -6,6 +6,7 @@ import { noStation } from './stations';
 /** Why a label cannot be there, or null. */
 export function noLabelPlace(project: Project, on: Label['on']): string | null {
   if (on.at === 'wire-end') return missing(project, 'wires', [on.wire], 'wire');
+  if (on.at === 'cable-end') return missing(project, 'cables', [on.cable], 'cable');
   return on.at === 'connector'
     ? missing(project, 'connectors', [on.connector], 'connector')
     : noStation(project, on.station);

@@ -1,3 +1,4 @@
+import { labelCarrier, labelPlace } from '../label-carrier';
 import { byId } from '../../base/by-id';
 import { partOfKind } from '../../model/parts/part';
 import type { Harness } from '../harness';
@@ -136,23 +137,14 @@ function labelOps(harness: Harness): BuildOp[] {
   const { project, parts } = harness;
   return project.labels.flatMap((l): BuildOp[] => {
     if (l.on.at === 'wire-end') return [];
-    const on = l.on;
-    const where =
-      on.at === 'connector'
-        ? byId(project.connectors).get(on.connector)?.designator
-        : `${byId(project.segments).get(on.station.segment)?.designator ?? '?'} at ${on.station.atMm} mm`;
     return [
       {
         id: opId.label(l.id),
         stage: 'label',
         gather: '',
-        what: 'Put on the labels of connectors and bundles, to be read without a light behind',
-        place: `${where ?? '?'}: ${l.text}`,
-        objects: [
-          on.at === 'connector'
-            ? { type: 'connector', id: on.connector }
-            : { type: 'segment', id: on.station.segment },
-        ],
+        what: 'Put on the labels of connectors, cables and bundles, to be read without a light behind',
+        place: `${labelPlace(project, l.on)}: ${l.text}`,
+        objects: [labelCarrier(l.on)],
         parts: [{ part: parts.get(l.part ?? '')?.partNumber ?? null, quantity: 1 }],
         needs: [LAID],
       },

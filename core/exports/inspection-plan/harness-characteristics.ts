@@ -1,4 +1,4 @@
-import { byId } from '../../base/by-id';
+import { labelCarrier, labelPlace } from '../../derive/label-carrier';
 import { compareNatural } from '../../base/stable-order';
 import { lengthTolerance } from '../../calc/length-tolerance';
 import { dimensionValues, nameOfDatum } from '../../derive/formboard/dimension-values';
@@ -141,27 +141,12 @@ const twists = ({ project, wireById }: Harness): Characteristic[] =>
       objects: [{ type: 'group', id: g.id }],
     }));
 
-function labels({ project, parts, wireById }: Harness): Characteristic[] {
-  const connectors = byId(project.connectors);
-  const runs = byId(project.segments);
+function labels({ project, parts }: Harness): Characteristic[] {
   return project.labels.map((l): Characteristic => {
-    const { on } = l;
-    const [at, objects]: [string, Characteristic['objects']] =
-      on.at === 'wire-end'
-        ? [
-            `${wireById.get(on.wire)?.wire.designator ?? '?'} end ${on.end === 0 ? 'A' : 'B'}`,
-            [{ type: 'wire', id: on.wire }],
-          ]
-        : on.at === 'connector'
-          ? [connectors.get(on.connector)?.designator ?? '?', [{ type: 'connector', id: on.connector }]]
-          : [
-              `${runs.get(on.station.segment)?.designator ?? '?'} at ${on.station.atMm} mm`,
-              [{ type: 'segment', id: on.station.segment }],
-            ];
     const distance = l.datumDistanceMm === undefined ? '' : `, ${l.datumDistanceMm} mm from the datum`;
     return {
       what: 'label',
-      at,
+      at: labelPlace(project, l.on),
       requirement: `"${l.text}"${distance}, readable`,
       class: 'major',
       method: 'by eye, or with a reader',
@@ -170,7 +155,7 @@ function labels({ project, parts, wireById }: Harness): Characteristic[] {
       source: 'labels of the project',
       record: RECORD,
       missing: parts.get(l.part ?? '') ? [] : ['label part'],
-      objects,
+      objects: [labelCarrier(l.on)],
     };
   });
 }

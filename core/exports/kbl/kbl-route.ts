@@ -88,9 +88,14 @@ function addLabel(ctx: KblContext, label: Label): void {
           ['onWire', byId(wires).get(on.wire)?.designator ?? on.wire],
           ['wireEnd', fieldText(on.end + 1)],
         ]
-      : on.at === 'connector'
-        ? [['onConnector', byId(connectors).get(on.connector)?.designator ?? on.connector]]
-        : [];
+      : on.at === 'cable-end'
+        ? [
+            ['onCable', byId(ctx.harness.project.cables).get(on.cable)?.designator ?? on.cable],
+            ['cableEnd', fieldText(on.end + 1)],
+          ]
+        : on.at === 'connector'
+          ? [['onConnector', byId(connectors).get(on.connector)?.designator ?? on.connector]]
+          : [];
   addPiece(ctx, {
     id: pieceIds.label(label.id),
     name: `label ${label.text}`,
@@ -102,13 +107,14 @@ function addLabel(ctx: KblContext, label: Label): void {
   ctx.report.wrote('labels');
 }
 
-/** The occurrence that a label marks: a connector if it is in the file, a wire, or the cable of a core. */
+/** The occurrence that a label marks: a connector if it is in the file, a wire, a cable, or the cable of a core. */
 function carrierOf(ctx: KblContext, { on }: Label): string | undefined {
   if (on.at === 'station') return undefined;
   if (on.at === 'connector') {
     const id = pieceIds.connector(on.connector);
     return ctx.connectorsWritten.has(id) ? id : undefined;
   }
+  if (on.at === 'cable-end') return pieceIds.cable(on.cable);
   const cable = byId(ctx.harness.project.wires).get(on.wire)?.core?.cable;
   return cable === undefined ? pieceIds.wire(on.wire) : pieceIds.cable(cable);
 }

@@ -1,7 +1,7 @@
+import { carrierName, labelCarrier } from '../../derive/label-carrier';
 import { byId } from '../../base/by-id';
 import type { Harness } from '../../derive/harness';
 import { partOfKind } from '../../model/parts/part';
-import type { Label } from '../../model/topology';
 import type { ObjectRef } from '../../rules/finding';
 import { coveringNeed } from './covering-length';
 import type { PartLines } from './part-lines';
@@ -47,24 +47,13 @@ export function countRoute(harness: Harness, lines: PartLines): void {
     );
   }
   for (const l of project.labels)
-    lines.add({ ...pieces, kind: 'label', part: part(l.part) }, { amount: 1, ...carrierOf(harness, l) });
+    lines.add(
+      { ...pieces, kind: 'label', part: part(l.part) },
+      { amount: 1, designator: carrierName(project, l.on), object: labelCarrier(l.on) },
+    );
   for (const f of project.fuses)
     lines.add(
       { ...pieces, kind: 'fuse', part: part(f.part) },
       { amount: 1, designator: f.designator, object: { type: 'wire', id: f.wire } },
     );
-
-  function carrierOf({ project: p }: Harness, label: Label): { designator: string; object: ObjectRef } {
-    const on = label.on;
-    if (on.at === 'station') return segmentAt(on.station.segment);
-    if (on.at === 'connector')
-      return {
-        designator: byId(p.connectors).get(on.connector)?.designator ?? on.connector,
-        object: { type: 'connector', id: on.connector },
-      };
-    return {
-      designator: byId(p.wires).get(on.wire)?.designator ?? on.wire,
-      object: { type: 'wire', id: on.wire },
-    };
-  }
 }

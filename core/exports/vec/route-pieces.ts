@@ -112,6 +112,10 @@ function addLabel(ctx: VecContext, label: Label): void {
     const wire = byId(ctx.harness.project.wires).get(on.wire);
     fields.push(['onWire', wire?.designator ?? on.wire], ['wireEnd', fieldText(on.end + 1)]);
   }
+  if (on.at === 'cable-end') {
+    const cable = byId(ctx.harness.project.cables).get(on.cable);
+    fields.push(['onCable', cable?.designator ?? on.cable], ['cableEnd', fieldText(on.end + 1)]);
+  }
   addPiece(ctx, {
     id: pieceIds.label(label.id),
     name: `label ${label.text}`,
@@ -125,7 +129,9 @@ function addLabel(ctx: VecContext, label: Label): void {
         ? pieceIds.connector(on.connector)
         : on.at === 'wire-end'
           ? wirePiece(ctx, on.wire)
-          : undefined,
+          : on.at === 'cable-end'
+            ? pieceIds.cable(on.cable)
+            : undefined,
     isPlaced: on.at === 'station',
     before: [value('LabelType', 'AlphaNumerical'), value('LabelValue', label.text)],
   });

@@ -1,3 +1,4 @@
+import { labelCarrier } from '../../derive/label-carrier';
 import { byId } from '../../base/by-id';
 import { following } from '../../base/following';
 import { resultsBeside, type Beside } from '../../base/results-beside';
@@ -31,7 +32,7 @@ const USES = {
   coverings: (c: Covering) => [use({ type: 'covering', id: c.id }, '', c.part, 'covering')],
   ties: (t: Tie) => [use({ type: 'segment', id: t.station.segment }, 'tie on ', t.part, 'tie')],
   labels: (l: Label) =>
-    l.part === undefined ? [] : [use(labelled(l), `label "${l.text}" on `, l.part, 'label')],
+    l.part === undefined ? [] : [use(labelCarrier(l.on), `label "${l.text}" on `, l.part, 'label')],
 } as const satisfies { readonly [C in Collection]?: (item: Project[C][number]) => readonly PartUse[] };
 
 /** What is amiss in a collection, beside its objects and without those that are in order. */
@@ -108,10 +109,4 @@ function ofWire(w: Wire): readonly PartUse[] {
       uses.push(use(at, 'terminal of ', end.terminal, 'terminal'));
   }
   return uses;
-}
-
-function labelled({ on }: Label): ObjectRef {
-  if (on.at === 'wire-end') return { type: 'wire', id: on.wire };
-  if (on.at === 'connector') return { type: 'connector', id: on.connector };
-  return { type: 'segment', id: on.station.segment };
 }

@@ -1,4 +1,5 @@
 import { byId } from '@latchwork/core/base/by-id';
+import { labelCarrier } from '@latchwork/core/derive/label-carrier';
 import { partOfKind } from '@latchwork/core/model/parts/part';
 import type { Label } from '@latchwork/core/model/topology';
 import { useApp } from '../../app/store';
@@ -71,7 +72,7 @@ export function LabelCard({ label }: { label: Label }) {
                   <RefLink to={{ type: 'connector', id: on.connector }} />
                 ) : (
                   <>
-                    end {on.end + 1} of <RefLink to={{ type: 'wire', id: on.wire }} />
+                    end {on.end + 1} of <RefLink to={labelCarrier(on)} />
                   </>
                 )}
               </span>
@@ -84,7 +85,9 @@ export function LabelCard({ label }: { label: Label }) {
               hint={
                 on.at === 'connector'
                   ? 'from the rear face of the connector'
-                  : 'from the wire stop of the end'
+                  : on.at === 'cable-end'
+                    ? 'from the end of the jacket'
+                    : 'from the wire stop of the end'
               }
               commit={(datumDistanceMm) =>
                 attempt({ id: 'label.edit', args: { id: label.id, change: { datumDistanceMm } } })

@@ -44,6 +44,7 @@ export const workbench = (): Project =>
     t.project.parts.push(...(extraParts(t) as TinyDraft['project']['parts']));
     t.project.splices.push({ id: t.newId(), designator: 'XS1', position: { x: 60, y: 60 } });
     t.project.nodes.push({ id: t.newId(), designator: 'N3', position: { x: 300, y: 200 } });
+    t.project.labelMethod = 'identification';
     t.project.labels.push({
       id: t.newId(),
       text: 'X1',
@@ -231,6 +232,7 @@ export function goodCalls(p: Project): readonly Call[] {
     { id: 'wire.pin-path', args: { wires: [wire('W1').id], path: [s1] } },
     { id: 'wire.unpin-path', args: { wires: [wire('W1').id] } },
     { id: 'label.add', args: { text: 'W1', on: { at: 'wire-end', wire: wire('W1').id, end: 0 }, part: part('label', 'LABEL') } },
+    { id: 'labels.make', args: { ids: [wire('W1').id], atWiresMm: 20 } },
     { id: 'label.edit', args: { id: p.labels[0]!.id, change: { text: 'X1 lamp' } } },
     { id: 'fuse.add', args: { wire: wire('W1').id, part: part('fuse', 'FUSE'), ratedA: 2 } },
     { id: 'decision.add', args: { decision: RECORD } },

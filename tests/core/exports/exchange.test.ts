@@ -70,7 +70,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   covering: { ee: 'id designator part from to', tt: 'layer' },
   tie: { ee: 'id part station' },
   fixing: { ee: 'id designator part station' },
-  label: { ee: 'id part on', et: 'text', tt: 'datumDistanceMm' },
+  label: { ee: 'id part on', et: 'text', tt: 'datumDistanceMm made' },
   dimension: { ee: 'id datums plusMm minusMm', tt: 'form', '--': 'offsetMm' },
   'every part': {
     ee: `id maker partNumber description massG kind`,

@@ -179,6 +179,7 @@ describe('a reference to an object that is not there names both', () => {
     ['labels[0].on.wire', (raw) => (raw.labels[0].on.wire = nobody)],
     ['labels[1].on.connector', (raw) => (raw.labels[1].on.connector = nobody)],
     ['labels[2].on.station.segment', (raw) => (raw.labels[2].on.station.segment = nobody)],
+    ['labels[3].on.cable', (raw) => (raw.labels[3].on.cable = nobody)],
   ];
   it.each(cases)('%s', (path, change) => {
     const p = problemOf(changed(change));
