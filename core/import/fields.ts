@@ -15,8 +15,11 @@ export const asNumber: ReadField<number> = (text) => {
     return problem(
       `"${text}" can be read in two ways; write ${text.replace(',', '.')} or ${text.replace(',', '')}`,
     );
-  return ok(Number(text.replace(',', '.')));
+  return finite(text, Number(text.replace(',', '.')));
 };
+
+const finite = (text: string, n: number): Result<number, string> =>
+  Number.isFinite(n) ? ok(n) : problem(`"${text}" is too large a number`);
 
 const numberThat =
   (holds: (n: number) => boolean, rule: string): ReadField<number> =>
@@ -36,7 +39,8 @@ export const asColour: ReadField<Colour> = parseColour;
 /** A length with its unit, in millimetres: "12 in", "300 mm". */
 export const asLength: ReadField<number> = (text) => {
   const length = parseLength(text);
-  return length.ok && length.value <= 0 ? problem(`"${text}" must be greater than zero`) : length;
+  if (!length.ok) return length;
+  return length.value <= 0 ? problem(`"${text}" must be greater than zero`) : finite(text, length.value);
 };
 
 export const asYesNo: ReadField<boolean> = (text) => {

@@ -1,4 +1,3 @@
-import type { WireTarget } from '../commands/shared/wire-target';
 import { cavityLayoutOf } from '../derive/cavity-layout';
 import type { ConnectorsPlan } from './connectors';
 import type { FromToRow } from './from-to';
@@ -36,7 +35,9 @@ export function readEnds(
             nameField,
             `${name} is no connector of the connectors file, and a splice joins two wire ends or more`,
           );
-        splices.set(name, [...(splices.get(name) ?? []), single]);
+        const uses = splices.get(name);
+        if (uses) uses.push(single);
+        else splices.set(name, [single]);
         return [{ at: 'splice', splice: name }];
       }
       if (!connector)
@@ -68,11 +69,4 @@ export function readEnds(
     if (only && others.length === 0) problems.push(only());
   }
   return ends;
-}
-
-/** The end with ids instead of names. */
-export function targetOf(end: NamedEnd, ids: ReadonlyMap<string, string>): WireTarget {
-  return end.at === 'cavity'
-    ? { at: 'cavity', connector: ids.get(end.connector) ?? '', cavity: end.cavity }
-    : { at: 'splice', splice: ids.get(end.splice) ?? '' };
 }
