@@ -1,4 +1,5 @@
 import { memoByIdentity } from '../base/memo-by-identity';
+import { memoByKey } from '../base/memo-by-key';
 import { bundleDiameter, type BundleDiameter } from '../calc/bundle-diameter';
 import { coveringThicknessMm } from '../calc/covering-thickness';
 import { pitchDiameterMm } from '../calc/twist-take-up';
@@ -57,17 +58,28 @@ function memberOf(wires: readonly ResolvedWire[]): BundleMember {
 export const wireDiameterMm = ({ conductor }: ResolvedWire): number | undefined =>
   conductor?.odMm ?? conductor?.odMaxMm;
 
+/** Bundles that are kept: those of a large harness are alike for the most part, a branch of twelve wires like the next one. */
+const KEPT = 500;
+
+const packedAlike = memoByKey(
+  (wireDiametersMm: readonly number[]) => wireDiametersMm.join(' '),
+  KEPT,
+  (wireDiametersMm): BundleDiameter | undefined => {
+    const parsed = bundleDiameter.inputs.safeParse({ wireDiametersMm });
+    const found = parsed.success ? bundleDiameter.run(parsed.data) : undefined;
+    return found?.ok ? found.value : undefined;
+  },
+);
+
 const packed = memoByIdentity((diameters: readonly (number | undefined)[]): BundleDiameter | undefined => {
   const wireDiametersMm = diameters.filter((d) => d !== undefined);
   if (wireDiametersMm.length === 0 || wireDiametersMm.length < diameters.length) return undefined;
-  const parsed = bundleDiameter.inputs.safeParse({ wireDiametersMm });
-  const found = parsed.success ? bundleDiameter.run(parsed.data) : undefined;
-  return found?.ok ? found.value : undefined;
+  return packedAlike(wireDiametersMm);
 });
 
 /**
- * The bundle of a segment without its coverings. Packed when first asked for, and again only when a diameter changed.
- * Undefined without wires, or where a diameter is not stated.
+ * The bundle of a segment without its coverings. Packed when first asked for, and again only when a diameter changed; once
+ * for all segments with the same diameters in the same order. Undefined without wires, or where a diameter is not stated.
  */
 export const bundleOf = (use: Pick<SegmentUse, 'diametersMm'>): BundleDiameter | undefined =>
   packed(use.diametersMm);

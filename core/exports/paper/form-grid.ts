@@ -64,7 +64,12 @@ function fit(text: string, roomMm: number, heightMm: number): { text: string; he
   if (width <= roomMm) return { text, heightMm };
   const smaller = Math.max(1.2, (heightMm * roomMm) / width);
   if (textWidthMm(text, smaller) <= roomMm + 1e-6) return { text, heightMm: smaller };
-  let cut = text;
-  while (cut.length > 1 && textWidthMm(`${cut}...`, smaller) > roomMm) cut = cut.slice(0, -1);
-  return { text: `${cut}...`, heightMm: smaller };
+  // By halves: the designators of a large harness in one box are many thousand characters.
+  let [fits, tooLong] = [1, text.length + 1];
+  while (tooLong - fits > 1) {
+    const middle = (fits + tooLong) >> 1;
+    if (textWidthMm(`${text.slice(0, middle)}...`, smaller) > roomMm) tooLong = middle;
+    else fits = middle;
+  }
+  return { text: `${text.slice(0, fits)}...`, heightMm: smaller };
 }
