@@ -12,6 +12,7 @@ const NOT_DOCUMENTS = [
   'csv',
   'document-head',
   'exporter',
+  'file-format',
   'index',
   'json',
   'provenance',

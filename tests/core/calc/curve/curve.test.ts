@@ -102,6 +102,8 @@ describe('the curve through points', () => {
   it('has no corner: the direction before a point is that after it', () => {
     fc.assert(
       fc.property(points, (list) => {
+        // A line that goes back the way it came has no direction at its turn.
+        fc.pre(list.every((p, i) => i < 2 || distance(p, list[i - 2]!) > 5));
         const path = drawnPath(list, 'curve');
         let at = 0;
         for (const piece of path.pieces.slice(0, -1)) {
