@@ -1,7 +1,7 @@
-import type { Harness } from '../derive/harness';
 import { cutPlan, type CutPlan } from './cut-list/cut-plan';
 import { CUT_COLUMNS, cutRow, type CutKey } from './cut-list/cut-rows';
 import type { DocumentInput, Exporter } from './exporter';
+import { METHOD_WORDS } from './labels/method-words';
 import { benchHead, benchPaper } from './paper/bench-paper';
 import type { Paper } from './paper/paper';
 import { A4_LANDSCAPE } from './paper/sheet';
@@ -63,15 +63,6 @@ function setUpWords(plan: CutPlan): string {
     `${plan.bySortKey} sorted by part, colour, contacts and strip: ${saved} saved`
   );
 }
-
-const METHOD_WORDS: Readonly<Record<NonNullable<Harness['project']['labelMethod']> | 'none', string>> = {
-  none: 'not settled in the project',
-  identification: 'designator of the wire (IEC 62491: identification)',
-  'local-end': 'the end at which it is (IEC 62491: local end)',
-  'remote-end': 'the other end (IEC 62491: remote end)',
-  'both-ends': 'both ends (IEC 62491: local and remote end)',
-  signal: 'the signal (IEC 62491: signal)',
-};
 
 function cutPaper(input: DocumentInput): Paper {
   const rows = rowsOf(input);

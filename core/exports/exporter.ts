@@ -4,6 +4,8 @@ import type { Harness } from '../derive/harness';
 import type { CheckResult } from '../rules/check-harness';
 import type { Drawing } from './drawing/drawing';
 import type { Paper } from './paper/paper';
+import { LabelCode } from './labels/label-code';
+import { LabelSheet } from './labels/templates';
 import { SheetSize } from './paper/sheet';
 import type { Table } from './table';
 
@@ -15,6 +17,12 @@ export const DocumentOptions = z.strictObject({
   supplier: z.string().min(1).optional(),
   /** Sheets that a large drawing is cut into. */
   sheetSize: SheetSize.optional(),
+  /** Sheets that labels are printed on; A4 with labels of the size of each part unless said. */
+  labelSheet: LabelSheet.optional(),
+  /** Codes on labels; QR unless said. */
+  labelCode: LabelCode.optional(),
+  /** Position of the first free label on the first sheet, row by row from 1. */
+  labelStart: z.int().positive().optional(),
 });
 export type DocumentOptions = z.infer<typeof DocumentOptions>;
 

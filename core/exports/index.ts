@@ -7,6 +7,7 @@ import type { Exporter } from './exporter';
 import { findingsReport } from './findings-report';
 import { formboard } from './formboard';
 import { kbl } from './kbl';
+import { labels } from './labels';
 import { lengthTable } from './length-table';
 import { inspectionPlan } from './inspection-plan';
 import { partsList } from './parts-list';
@@ -32,6 +33,7 @@ export const EXPORTERS: readonly Exporter[] = [
   pinouts,
   cutList,
   crimpSheets,
+  labels,
   buildSequence,
   testTable,
   inspectionPlan,

@@ -46,6 +46,8 @@ export const PaperBlock = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('sheet'),
     sheet: Sheet,
+    /** No frame, cautions and title block: stock that is cut apart. The picture says itself what it is. */
+    bare: z.literal(true).optional(),
     layers: z.array(
       z.strictObject({
         drawing: Drawing,

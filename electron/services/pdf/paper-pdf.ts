@@ -13,6 +13,7 @@ const FOOT_GAP = 2 * MM;
 interface Page {
   readonly sheet: Sheet;
   readonly picture: boolean;
+  readonly bare?: true | undefined;
 }
 
 /**
@@ -34,11 +35,12 @@ export function paperPdf(paper: Paper, fonts: Fonts): Promise<Uint8Array> {
   };
   for (const part of partsOf(paper.blocks))
     if (part.kind === 'sheet') {
-      begin({ sheet: part.sheet, picture: true });
+      begin({ sheet: part.sheet, picture: true, bare: part.bare });
       drawLayers(pen, part);
     } else drawFlow(pen, paper, part.blocks, pages, begin);
   if (pages.length === 0) begin({ sheet: sheetOfPaper(paper), picture: false });
   pages.forEach((page, index) => {
+    if (page.bare) return;
     pen.doc.switchToPage(index);
     drawFrame(pen, paper, { ...page, index, of: pages.length });
   });

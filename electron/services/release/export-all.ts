@@ -64,8 +64,10 @@ function askedFiles(documents: readonly AskedDocument[], stem: string): readonly
     if (!exporter) return `There is no document "${document.slice(0, 60)}".`;
     if (!fileFormatsOf(exporter).includes(format))
       return `${exporter.title} is not made as ${format.toUpperCase()}.`;
-    const { quantity, sheetSize, supplier } = options ?? {};
-    const told = [supplier?.slice(0, 40), quantity, sheetSize].filter((t) => t !== undefined);
+    const { quantity, sheetSize, supplier, labelSheet, labelCode, labelStart } = options ?? {};
+    const told = [supplier?.slice(0, 40), quantity, sheetSize, labelSheet, labelCode, labelStart].filter(
+      (t) => t !== undefined,
+    );
     const ending = fileEnding(exporter, format);
     const path = nearestFileName(
       `${[stem, exporter.id, ...told].join('-')}.${ending}`,
