@@ -33,12 +33,17 @@ export const itemBounds = memoByIdentity((item: DrawingItem): Box => {
 
 export const drawingBounds = (drawing: Drawing): Box | null => boxAround(drawing.items.map(itemBounds));
 
-const around = (points: readonly Point[]): Box => ({
-  minX: Math.min(...points.map((p) => p.x)),
-  minY: Math.min(...points.map((p) => p.y)),
-  maxX: Math.max(...points.map((p) => p.x)),
-  maxY: Math.max(...points.map((p) => p.y)),
-});
+/** A plain loop: it is asked of every item of a drawing. */
+function around(points: readonly Point[]): Box {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
+}
 
 const grown = (b: Box, by: number): Box => ({
   minX: b.minX - by,

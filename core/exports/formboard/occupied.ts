@@ -1,17 +1,23 @@
 import { type Box, boxesMeet, type Point } from '../../base/point';
 
 const CELL_MM = 25;
+/** Cells of a column have keys in a row. Where a drawing were higher than this, cells would share keys: slower, not wrong. */
+const ROWS = 2 ** 24;
+const NONE: readonly Box[] = [];
 
 /** Places on a drawing that are taken, in a grid of cells so that asking does not grow with the drawing. */
 export class Occupied {
-  private readonly cells = new Map<string, Box[]>();
+  private readonly cells = new Map<number, Box[]>();
 
   add(box: Box): void {
-    for (const key of cellsOf(box)) {
-      const list = this.cells.get(key);
-      if (list) list.push(box);
-      else this.cells.set(key, [box]);
-    }
+    const { fromX, toX, fromY, toY } = cellsOf(box);
+    for (let x = fromX; x <= toX; x++)
+      for (let y = fromY; y <= toY; y++) {
+        const key = x * ROWS + y;
+        const list = this.cells.get(key);
+        if (list) list.push(box);
+        else this.cells.set(key, [box]);
+      }
   }
 
   /** A line as boxes of its own width, so that what lies beside a slanting line stays free. */
@@ -34,8 +40,10 @@ export class Occupied {
   }
 
   isFree(box: Box): boolean {
-    for (const key of cellsOf(box))
-      if (this.cells.get(key)?.some((taken) => boxesMeet(taken, box))) return false;
+    const { fromX, toX, fromY, toY } = cellsOf(box);
+    for (let x = fromX; x <= toX; x++)
+      for (let y = fromY; y <= toY; y++)
+        for (const taken of this.cells.get(x * ROWS + y) ?? NONE) if (boxesMeet(taken, box)) return false;
     return true;
   }
 }
@@ -45,7 +53,9 @@ const mix = (a: Point, b: Point, t: number): Point => ({
   y: a.y + (b.y - a.y) * t,
 });
 
-function* cellsOf({ minX, minY, maxX, maxY }: Box): Generator<string> {
-  for (let x = Math.floor(minX / CELL_MM); x <= Math.floor(maxX / CELL_MM); x++)
-    for (let y = Math.floor(minY / CELL_MM); y <= Math.floor(maxY / CELL_MM); y++) yield `${x} ${y}`;
-}
+const cellsOf = ({ minX, minY, maxX, maxY }: Box) => ({
+  fromX: Math.floor(minX / CELL_MM),
+  toX: Math.floor(maxX / CELL_MM),
+  fromY: Math.floor(minY / CELL_MM),
+  toY: Math.floor(maxY / CELL_MM),
+});

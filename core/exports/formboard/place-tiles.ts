@@ -1,4 +1,5 @@
-import { type Box, boxesMeet } from '../../base/point';
+import type { Box } from '../../base/point';
+import { figuresOnTiles } from './figures-on-tiles';
 import { OVERLAP_MM, type Size, tilesOf, type Tiling } from './tiles';
 
 const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1] as const;
@@ -14,7 +15,8 @@ export function placeTiles(drawing: Size, window: Size, figures: readonly Box[])
   const left = bestOf((share) => cutBy(at(share, 0.5), figures, 'x'));
   const above = bestOf((share) => cutBy(at(0.5, share), figures, 'y'));
   const tiling = at(left, above);
-  return { ...tiling, tiles: tiling.tiles.filter((t) => figures.some((f) => boxesMeet(f, t.area))) };
+  const onTile = figuresOnTiles(tiling, figures);
+  return { ...tiling, tiles: tiling.tiles.filter((_, i) => onTile[i]?.length) };
 }
 
 /** How many figures lie on a join line: in the middle of what two sheets share. */

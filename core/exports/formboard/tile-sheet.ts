@@ -1,4 +1,4 @@
-import { type Box, boxesMeet, type Point } from '../../base/point';
+import type { Box, Point } from '../../base/point';
 import { itemBounds } from '../drawing/drawing-bounds';
 import type { Drawing, DrawingItem } from '../drawing/drawing';
 import { boxItem, lineItem, textItem } from '../drawing/items';
@@ -7,6 +7,7 @@ import type { PaperBlock } from '../paper/paper';
 import { type Sheet, type SheetSize, sheetMm } from '../paper/sheet';
 import { sheetPlan } from '../paper/sheet-plan';
 import { scaleBar } from './scale-bar';
+import { figuresOnTiles } from './figures-on-tiles';
 import { placeTiles } from './place-tiles';
 import { OVERLAP_MM, type Size, type Tile, tileAt, type Tiling } from './tiles';
 
@@ -47,10 +48,10 @@ export function tileSheets(
   drawing: Drawing,
   { sheet, tiling }: CutSheets,
 ): Extract<PaperBlock, { kind: 'sheet' }>[] {
-  const bounds = drawing.items.map(itemBounds);
+  const onTile = figuresOnTiles(tiling, drawing.items.map(itemBounds));
   const window = tileWindow(sheet);
   return tiling.tiles.map((tile, i) => {
-    const items = drawing.items.filter((_, k) => boxesMeet(bounds[k] as Box, tile.area));
+    const items = (onTile[i] ?? []).flatMap((k) => drawing.items[k] ?? []);
     return {
       kind: 'sheet',
       sheet,
