@@ -77,8 +77,10 @@ describe('the browser host with a window', () => {
       );
       expect(status).toBe(0);
       const words = readFileSync(`${browser}.arguments`, 'utf8').trim().split(' ');
-      const address = /http:\S+/.exec(stdout)?.[0];
-      expect(words).toContain(`--app=${address}`);
+      const [, host, token] = /(http:\S+#)token=(\S+)/.exec(stdout) ?? [];
+      expect(words.find((word) => word.startsWith('--app='))).toMatch(`--app=${host}ticket=`);
+      // Everyone on the machine can read these words.
+      expect(words.join(' ')).not.toContain(token);
       const profile = words
         .find((word) => word.startsWith('--user-data-dir='))!
         .slice('--user-data-dir='.length);
