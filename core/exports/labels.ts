@@ -75,6 +75,7 @@ const sheetsOf = ({ harness, options }: DocumentInput) =>
   labelSheets(labelJobs(harness, options), {
     name: nameOf(harness.project),
     baseline: baselineOf(harness.project),
+    limitSet: `${harness.project.limitSet.name}, revision ${harness.project.limitSet.revision}`,
   });
 
 function labelPaper(input: DocumentInput): Paper {

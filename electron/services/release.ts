@@ -66,8 +66,10 @@ export async function makeRelease(
     if (blocking.length > 0)
       return { status: 'blocked', findings: blocking.map((b) => obstacleText(then, b)) };
     const stem = packageStem(then);
+    const other = await otherBaseline(join(folder, stem), facts);
+    if (other !== null) return failed(other);
     const { files, leftOut } = await packageOf(then, facts, stem, input, making);
-    return await putPackage(folder, stem, facts, files, leftOut, signal);
+    return await putPackage(folder, stem, files, leftOut, signal);
   } catch (error) {
     if (signal?.aborted) return { status: 'cancelled' };
     if (isTaken(error))
@@ -114,7 +116,6 @@ const NO_TIME = new Date(1980, 0, 1);
 async function putPackage(
   folder: string,
   stem: string,
-  facts: ReleaseFacts,
   files: readonly MadeFile[],
   leftOut: readonly ManifestGap[],
   signal: AbortSignal | undefined,
@@ -122,7 +123,7 @@ async function putPackage(
   const inFolder = files.map((f) => ({ ...f, path: `${stem}/${f.path}` }));
   const bytes = zipSync(Object.fromEntries(inFolder.map((f) => [f.path, f.bytes])), { mtime: NO_TIME, level: 6 });
   const zip: MadeFile = { path: `${stem}.zip`, bytes };
-  const refusal = await otherThere(folder, stem, facts, files, zip);
+  const refusal = await otherThere(folder, stem, files, zip);
   if (refusal !== null) return failed(refusal);
   const missing: string[] = [];
   for (const name of [stem, zip.path]) if (!(await isThere(join(folder, name)))) missing.push(name);
@@ -137,27 +138,32 @@ async function putPackage(
   };
 } // prettier-ignore
 
-/** Why what stands there already is not this package, or null. */
+const KEPT = 'Nothing was written. Move it away, or release into another folder.';
+
+/** Why a package of the same name is one of another content, or null: told before anything is made. */
+async function otherBaseline(packageFolder: string, facts: ReleaseFacts): Promise<string | null> {
+  const there = await baselineThere(packageFolder);
+  return there === null || there === facts.baseline
+    ? null
+    : `A package of revision ${facts.revision} stands there already, with another baseline (${there.slice(0, 12)}… instead of ${facts.baseline.slice(0, 12)}…): the same revision with other content. ${KEPT}`;
+}
+
+/** Why what stands there already is not this package to the byte, or null. */
 async function otherThere(
   folder: string,
   stem: string,
-  facts: ReleaseFacts,
   files: readonly MadeFile[],
   zip: MadeFile,
 ): Promise<string | null> {
-  const kept = 'Nothing was written. Move it away, or release into another folder.';
   if (await isThere(join(folder, stem))) {
-    const baseline = await baselineThere(join(folder, stem));
-    if (baseline !== null && baseline !== facts.baseline)
-      return `A package of revision ${facts.revision} stands there already, with another baseline (${baseline.slice(0, 12)}… instead of ${facts.baseline.slice(0, 12)}…): the same revision with other content. ${kept}`;
     const other = await differenceFrom(join(folder, stem), files);
     if (other !== null)
-      return `${stem} stands there already and differs from what was released, for example in ${other}. ${kept}`;
+      return `${stem} stands there already and differs from what was released, for example in ${other}. ${KEPT}`;
   }
   if (await isThere(join(folder, zip.path))) {
     const there = await readFile(join(folder, zip.path));
     if (Buffer.compare(there, zip.bytes) !== 0)
-      return `${zip.path} stands there already and differs from what was released. ${kept}`;
+      return `${zip.path} stands there already and differs from what was released. ${KEPT}`;
   }
   return null;
 }

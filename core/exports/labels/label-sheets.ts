@@ -12,6 +12,8 @@ export interface SheetWords {
   /** "EX-0002 Weather station harness, revision A (draft)". */
   readonly name: string;
   readonly baseline: string;
+  /** "General, revision 1". */
+  readonly limitSet: string;
 }
 
 type SheetBlock = Extract<PaperBlock, { kind: 'sheet' }>;
@@ -50,7 +52,11 @@ function placed({ template: t, position, size, drawn }: LabelJob): DrawingItem[]
 const SMALL_MM = 1.4;
 
 /** Above the labels the caution; below them the bar, and what the sheet is. */
-function edges(template: LabelTemplate, { name, baseline }: SheetWords, sheet: string): DrawingItem[] {
+function edges(
+  template: LabelTemplate,
+  { name, baseline, limitSet }: SheetWords,
+  sheet: string,
+): DrawingItem[] {
   const { heightMm } = sheetMm(template.sheet);
   const left = 12;
   const layer = 'sheet';
@@ -63,7 +69,7 @@ function edges(template: LabelTemplate, { name, baseline }: SheetWords, sheet: s
     line('Print at 100 %, not fitted to the page; hold a ruler to the bar.', left, heightMm - 5.5),
     line(name.length > 64 ? `${name.slice(0, 63)}…` : name, right, heightMm - 12.4),
     line(`${sheet}: ${templateWords(template)}`, right, heightMm - 9.6),
-    line('Baseline (SHA-256 of the project)', right, heightMm - 7.2),
+    line(`Limit set ${limitSet}; baseline (SHA-256 of the project)`, right, heightMm - 7.2),
     line(baseline, right, heightMm - 5, 'code'),
   ];
 }

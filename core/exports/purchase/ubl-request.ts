@@ -1,5 +1,6 @@
 import { problem, type Result } from '../../base/result';
 import { baselineOf } from '../../model/baseline';
+import { cautionsOf } from '../cautions';
 import { PLEASE_STATE, SUBSTITUTES, UNIT_CODES, type Asked, type AskedLine } from './asked-lines';
 import type { DocumentInput } from '../exporter';
 import { lineDesignators } from '../parts/harness-lines';
@@ -36,6 +37,8 @@ export function ublRequest(
     `Please state ${PLEASE_STATE}.`,
     SUBSTITUTES,
     ...(left.length > 0 ? [`Not asked for here: ${left.join('; ')}.`] : []),
+    `${titleBlock.title}. Limit set: ${project.limitSet.name}, revision ${project.limitSet.revision}.`,
+    ...cautionsOf(project),
   ];
   const root = xml(
     'RequestForQuotation',

@@ -1,9 +1,11 @@
 import { type CliCommand } from '../command';
 import { calc } from './calc';
 import { check } from './check';
+import { compare } from './compare';
 import { exportCommand } from './export';
 import { importCommand } from './import';
 import { info } from './info';
+import { release } from './release';
 import { rescue } from './rescue';
 import { rules } from './rules';
 import { whereUsed } from './where-used';
@@ -16,6 +18,8 @@ export const cliCommands: readonly CliCommand[] = [
   rules,
   info,
   whereUsed,
+  release,
+  compare,
   rescue,
   calc,
 ];
