@@ -54,8 +54,7 @@ export function drawLabel(words: LabelWords, size: Size, code: LabelCode): Drawn
       ({ room } = placed);
       items.push(placed.item);
       drawn = code;
-      if (hidden(words, placed.item))
-        remarks.push('the code is read before the label goes round, or as a flag');
+      if (hidden(words, placed.item)) remarks.push('code to be read flat');
     } else remarks.push(placed.why);
   }
   const set = (drawn === 'none' ? repeated(words, room) : undefined) ?? stacked(words, room);

@@ -99,11 +99,15 @@ function unplaced(
   const stated = widthMm !== undefined && heightMm !== undefined;
   const wanted: Size = stated ? { widthMm, heightMm } : assumed;
   const template = templateFor(labelSheet, wanted);
-  const size: Size = {
-    widthMm: Math.min(wanted.widthMm, template.widthMm),
-    heightMm: Math.min(wanted.heightMm, template.heightMm),
-  };
-  const smaller = size.widthMm < wanted.widthMm || size.heightMm < wanted.heightMm;
+  // Whoever names a sheet has that stock; else the size of the part is cut out of the sheet.
+  const size: Size =
+    template.id === labelSheet
+      ? template
+      : {
+          widthMm: Math.min(wanted.widthMm, template.widthMm),
+          heightMm: Math.min(wanted.heightMm, template.heightMm),
+        };
+  const differs = size.widthMm !== wanted.widthMm || size.heightMm !== wanted.heightMm;
   const words = {
     designator: carrierName(project, label.on),
     text: label.text,
@@ -120,9 +124,9 @@ function unplaced(
     drawn,
     remarks: [
       ...(part ? [] : ['label part not chosen']),
-      ...(stated ? [] : [`size not stated: printed as ${wanted.widthMm} x ${wanted.heightMm} mm`]),
-      ...(smaller
-        ? [`the sheet has labels of ${template.widthMm} x ${template.heightMm} mm, the part is ${wanted.widthMm} x ${wanted.heightMm} mm`]
+      ...(stated ? [] : [`size not stated: printed as ${size.widthMm} x ${size.heightMm} mm`]),
+      ...(stated && differs
+        ? [`printed as ${size.widthMm} x ${size.heightMm} mm, the part is ${wanted.widthMm} x ${wanted.heightMm} mm`]
         : []),
       ...(labelCode !== 'none' && !project.titleBlock.identificationNumber
         ? ['identification number not given: the code names the object only']
