@@ -4,6 +4,7 @@ import { carriedRoutes } from './carried-routes';
 import { segmentPath } from './formboard/segment-path';
 import type { FoundRoute, Route, RouterState } from './router-state';
 import { shortestTree, type Edge, type ShortestTree } from './shortest-tree';
+import { treeWays, type TreeWays } from './tree-ways';
 
 export type { Route };
 
@@ -33,7 +34,7 @@ export const segmentLengthMm = (segment: Segment, nodes: ReadonlyMap<string, Nod
 const states = new WeakMap<Router, RouterState>();
 
 /**
- * Shortest ways, one tree per start node, made when first asked for. Given the router before, ways that an edit cannot have
+ * Shortest ways: where no loop is, the only one there is; else by one tree per start node, made when first asked for. Given the router before, ways that an edit cannot have
  * changed are carried over; the answers never depend on it.
  */
 export function createRouter(nodes: readonly Node[], segments: readonly Segment[], before?: Router): Router {
@@ -60,12 +61,20 @@ export function createRouter(nodes: readonly Node[], segments: readonly Segment[
   const shortest = carried?.shortest ?? new Map<string, FoundRoute>();
   const pinned = carried?.pinned ?? new Map<string, FoundRoute>();
   let searches = 0;
+  let ways: TreeWays | undefined;
 
   function find(from: string, to: string): Route {
     searches++;
     const a = index.get(from);
     const b = index.get(to);
     if (a === undefined || b === undefined) return NO_NODE;
+    ways ??= treeWays(edges);
+    if (ways.oneWay(a, b)) {
+      const way = ways.between(a, b);
+      // Added up from the first node on, as a search does: the sum is the same to the last bit.
+      const lengthMm = way.reduce((sum, k) => sum + lengths[k]!, 0);
+      return { found: true, segments: way.map((k) => segments[k]!.id), lengthMm };
+    }
     const tree = treeFrom(a);
     if (tree.distance[b] === Infinity) return NOT_CONNECTED;
     const way: string[] = [];

@@ -37,10 +37,10 @@ export const buildSequence: Exporter = {
   paper: (input) => sequencePaper(input),
 };
 
-const stepsOf = (harness: Harness): readonly BuildStep[] => {
+const stepsOf = memoByIdentity((harness: Harness): readonly BuildStep[] => {
   const order = buildOrder(harness);
   return order.ok ? buildSteps(order.ops) : [];
-};
+});
 
 function sequenceTable(harness: Harness): Table {
   const rows = stepsOf(harness).map((step) => rowOf(harness, step));

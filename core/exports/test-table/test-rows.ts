@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { Harness } from '../../derive/harness';
 import { testCoverage } from '../../derive/harness-test/coverage';
 import { continuityLimit } from '../../derive/harness-test/loop-resistance';
@@ -21,7 +22,7 @@ import { componentRows, presenceRows } from './fitted-rows';
 const DWELL_S = 60;
 
 /** Adapters, then the steps in the order in which a tester runs them, then what a person looks at, then what no step tells. */
-export function testRows(harness: Harness): readonly TestRow[] {
+export const testRows = memoByIdentity((harness: Harness): readonly TestRow[] => {
   const model = testModelOf(harness);
   const open: OpenTestRow[] = [
     ...adapterRows(harness, model),
@@ -37,7 +38,7 @@ export function testRows(harness: Harness): readonly TestRow[] {
     ) as Record<TestKey, Cell>,
     objects,
   }));
-}
+});
 
 /** "N3": nets by their place in the natural order of their first points. */
 export const netName = (index: number): string => `N${index + 1}`;
