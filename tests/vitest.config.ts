@@ -76,6 +76,8 @@ export default defineConfig({
             'axe-core',
             'fast-check',
             'bwip-js/generic',
+            'pdfjs-dist/legacy/build/pdf.mjs',
+            'pdfjs-dist/legacy/build/pdf.worker.mjs',
             'csv-parse/browser/esm/sync',
             'vitest-browser-react',
           ],

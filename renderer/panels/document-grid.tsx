@@ -22,12 +22,22 @@ export interface DocumentGridProps {
   readonly empty: string;
   /** Draws a cell in place of its plain text. */
   readonly renderCell?: DataGridProps['renderCell'];
+  /** Off where the export stands elsewhere. */
+  readonly hasExport?: boolean;
   /** Also told which row was chosen. */
   readonly choose?: (row: GridRow) => void;
 }
 
 /** A document as a table: filter, copy, export; its selection is that of the sheet. */
-export function DocumentGrid({ table, options, head, empty, renderCell, choose }: DocumentGridProps) {
+export function DocumentGrid({
+  table,
+  options,
+  head,
+  empty,
+  renderCell,
+  choose,
+  hasExport = true,
+}: DocumentGridProps) {
   const [filter, setFilter] = useState('');
   const [allColumns, setAllColumns] = useState(false);
   const selection = useApp((s) => s.view.selection);
@@ -52,7 +62,7 @@ export function DocumentGrid({ table, options, head, empty, renderCell, choose }
         <Copy size={14} aria-hidden />
         Copy
       </Button>
-      {exporter && <ExportMenu document={exporter} options={options} />}
+      {hasExport && exporter && <ExportMenu document={exporter} options={options} />}
     </>
   );
   return (

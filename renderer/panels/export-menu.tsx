@@ -12,7 +12,7 @@ export interface ExportMenuProps {
 
 /** Offers a document in every format that it is made in. */
 export function ExportMenu({ document, options, label = 'Export', look = 'outline' }: ExportMenuProps) {
-  const choices = exportChoices(document);
+  const choices = exportChoices(document, options);
   return (
     <MenuTrigger>
       <AriaButton className="button" data-look={look}>

@@ -1,76 +1,34 @@
-import { useState } from 'react';
+import { useDeferredValue } from 'react';
+import type { Exporter } from '@latchwork/core/exports/exporter';
 import { EXPORTERS } from '@latchwork/core/exports/index';
-import { DocumentGrid } from './document-grid';
+import { JobCard } from './papers/job-card';
+import { PaperList } from './papers/paper-list';
+import { PaperView } from './papers/paper-view';
+import { usePapersView } from './papers/papers-view';
+import { PickedBar } from './papers/picked-bar';
+import { PrintSheets } from './papers/print-sheets';
+import { useSurvey } from './papers/use-survey';
 import './shop-papers.css';
-import { useDocument } from './use-document';
+import { useDocumentInput } from './use-document-input';
 
-/** The documents of the harness: look at them, and export them. */
+/** The documents of the harness: look at them as pages or rows, print them, and export one or many. */
 export function ShopPapersPage() {
-  const [chosen, choose] = useState('connection-table');
+  const chosen = usePapersView((v) => v.chosen);
+  const options = usePapersView((v) => v.options);
+  // The list answers at once; the document follows when it is made.
+  const shown = useDeferredValue(chosen);
+  const exporter = EXPORTERS.find((e) => e.id === shown) ?? (EXPORTERS[0] as Exporter);
+  const input = useDocumentInput();
+  const survey = useSurvey(input, options);
   return (
     <div className="papers">
-      <nav className="papers-list" aria-label="Documents">
-        <h2>Documents</h2>
-        <ul>
-          {EXPORTERS.map((e) => (
-            <li key={e.id}>
-              <button
-                type="button"
-                aria-current={e.id === chosen ? 'true' : undefined}
-                onClick={() => choose(e.id)}
-              >
-                <span>{e.title}</span>
-                <span className="second">{e.summary}</span>
-              </button>
-            </li>
-          ))}
-        </ul>
-        <p className="second papers-note">
-          These are all the documents there are so far. Each is made from the project as it stands now and can
-          be exported as CSV, XLSX or JSON.
-        </p>
-      </nav>
-      <Paper key={chosen} id={chosen} />
+      <div className="papers-list">
+        <PaperList survey={survey} />
+        <JobCard />
+        <PickedBar input={input} />
+      </div>
+      <PaperView key={exporter.id} exporter={exporter} input={input} state={survey[exporter.id]} />
+      <PrintSheets />
     </div>
-  );
-}
-
-function Paper({ id }: { id: string }) {
-  const table = useDocument(id);
-  const cautions = table.head.filter(([label]) => label === 'Caution');
-  return (
-    <section className="paper" aria-label={table.title}>
-      <dl className="paper-block">
-        {table.head
-          .filter(([label]) => label !== 'Caution' && label !== 'Limit')
-          .map(([label, value], i) => (
-            <div key={`${label} ${i}`}>
-              <dt>{label}</dt>
-              <dd>{value}</dd>
-            </div>
-          ))}
-      </dl>
-      <div className="paper-rows">
-        <DocumentGrid
-          table={table}
-          empty={
-            id === 'findings-report'
-              ? 'No finding. What was asked stands above.'
-              : 'No row yet: the project holds nothing for this document.'
-          }
-          head={(tools) => (
-            <div className="bar">
-              <h2>{table.title}</h2>
-              {tools}
-            </div>
-          )}
-        />
-      </div>
-      <div className="paper-cautions" role="note">
-        {cautions.map(([, text]) => (
-          <p key={text}>{text}</p>
-        ))}
-      </div>
-    </section>
   );
 }

@@ -3,6 +3,9 @@ import { exportChoices, exportDocument } from '../files/export-document';
 import { importCatalogue } from '../files/import-catalogue';
 import { openFile, reloadFromDisk, startNew } from '../files/open';
 import { save, saveAs } from '../files/save';
+import { printShown } from '../../panels/papers/print-shown';
+import { compareWithOther } from '../../panels/compare/ask-other-state';
+import { openRelease } from '../../panels/release/release-dialog';
 import { isDirty } from '../store';
 import type { Action } from './action';
 
@@ -40,8 +43,25 @@ export const FILE_ACTIONS: readonly Action[] = [
     enabled: (s) => s.document.token !== null,
     run: reloadFromDisk,
   },
+  { id: 'file.compare', label: 'Compare with another state …', group: 'File', run: compareWithOther },
+  {
+    id: 'file.release',
+    label: 'Release this revision …',
+    group: 'File',
+    enabled: (s) => s.history.project.revisions.length > 0,
+    run: openRelease,
+  },
   { id: 'file.close', label: 'Close project', group: 'File', run: startNew },
   { id: 'file.add-catalogue', label: 'Add a catalogue …', group: 'File', run: importCatalogue },
+  {
+    id: 'file.print',
+    label: 'Print the shown document …',
+    group: 'File',
+    keys: '$mod+KeyP',
+    whileTyping: true,
+    enabled: (s) => s.view.page === 'shop-papers',
+    run: printShown,
+  },
   ...EXPORTERS.flatMap((exporter) =>
     exportChoices(exporter).map((choice) => ({
       id: `export.${exporter.id}.${choice.id}`,

@@ -27,9 +27,10 @@ const choice = (format: ExportFormat, name: string, code = format.toUpperCase())
   code,
 });
 
-/** The ways to have a document as a file, the most finished first; one for each size of sheets that it can be cut into. */
-export const exportChoices = (document: Exporter): readonly ExportChoice[] => [
-  ...(document.paper ? pageChoices(document) : []),
+/** The ways to have a document as a file, the most finished first; one for each size of sheets that it can be cut into,
+ * unless one is asked for. */
+export const exportChoices = (document: Exporter, asked?: DocumentOptions): readonly ExportChoice[] => [
+  ...(document.paper ? pageChoices(document, asked) : []),
   ...(document.drawing ? [choice('svg', 'Drawing (SVG)'), choice('dxf', 'Drawing for CAD (DXF R12)')] : []),
   choice('csv', 'Comma-separated values (CSV)'),
   choice('xlsx', 'Spreadsheet (XLSX)'),
@@ -37,15 +38,17 @@ export const exportChoices = (document: Exporter): readonly ExportChoice[] => [
   ...(document.xml ? [choice('xml', `${document.xml.standard} (XML)`, document.xml.standard)] : []),
 ];
 
-const pageChoices = (document: Exporter): readonly ExportChoice[] =>
+const pageChoices = (document: Exporter, asked?: DocumentOptions): readonly ExportChoice[] =>
   document.asks?.includes('sheetSize')
-    ? SheetSize.options.map((sheetSize) => ({
-        id: `pdf-${sheetSize}`,
-        format: 'pdf',
-        options: { sheetSize },
-        name: `Pages on ${sheetSize} (PDF)`,
-        code: `PDF on ${sheetSize}`,
-      }))
+    ? SheetSize.options
+        .filter((s) => s === (asked?.sheetSize ?? s))
+        .map((sheetSize) => ({
+          id: `pdf-${sheetSize}`,
+          format: 'pdf',
+          options: { sheetSize },
+          name: `Pages on ${sheetSize} (PDF)`,
+          code: `PDF on ${sheetSize}`,
+        }))
     : [choice('pdf', 'Pages (PDF)')];
 
 /** Writes a document of the project as it stands now to a file of the user's choice. */

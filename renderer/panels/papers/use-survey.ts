@@ -1,0 +1,69 @@
+import { useEffect } from 'react';
+import type { DocumentInput, DocumentOptions } from '@latchwork/core/exports/exporter';
+import { EXPORTERS } from '@latchwork/core/exports/index';
+import { createStore, useStore } from 'zustand';
+import { drawPaper, optionsKey } from './draw-paper';
+import { openPdf } from './pdf-file';
+import { whenIdle } from './when-idle';
+
+export interface PaperState {
+  /** Undefined until they are counted. */
+  readonly rows?: number;
+  readonly pages?: number;
+}
+
+export type Survey = Readonly<Record<string, PaperState>>;
+
+/** How much there is in each document, as far as it is counted. */
+export const surveyStore = createStore<{ readonly survey: Survey }>()(() => ({ survey: {} }));
+
+export function tellState(id: string, state: PaperState): void {
+  surveyStore.setState(({ survey }) => ({ survey: { ...survey, [id]: { ...survey[id], ...state } } }));
+}
+
+/** Pages are drawn ahead, so that a document shows at once; a project that takes so long for one is left to be asked. */
+const AHEAD_MS = 5000;
+/** Before they are drawn ahead the window is left alone for so long. */
+const REST_MS = 800;
+
+/** Counts what is in each document one by one in idle moments, anew when the project or a wish changes. */
+export function useSurvey(input: DocumentInput, options: Readonly<Record<string, DocumentOptions>>): Survey {
+  const key = Object.entries(options).map(([id, o]) => `${id} ${optionsKey(o)}`).join('\n'); // prettier-ignore
+  useEffect(() => {
+    const stop = new AbortController();
+    count(input, options, stop.signal).catch((error: unknown) => {
+      if (!stop.signal.aborted) throw error;
+    });
+    return () => stop.abort();
+    // The key says all of the options.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [input, key]);
+  // What was counted before stays on the screen until it is counted anew.
+  return useStore(surveyStore, (s) => s.survey);
+}
+
+async function count(
+  input: DocumentInput,
+  options: Readonly<Record<string, DocumentOptions>>,
+  signal: AbortSignal,
+): Promise<void> {
+  const inputOf = (id: string): DocumentInput => ({ ...input, options: options[id] ?? {} });
+  for (const exporter of EXPORTERS) {
+    await whenIdle(signal);
+    tellState(exporter.id, { rows: exporter.table(inputOf(exporter.id)).rows.length });
+  }
+  await new Promise((resolve) => setTimeout(resolve, REST_MS));
+  for (const exporter of EXPORTERS.filter((e) => e.paper)) {
+    await whenIdle(signal);
+    const start = performance.now();
+    const answer = await drawPaper(exporter, inputOf(exporter.id), signal);
+    if (answer.status === 'failed') return;
+    const tookMs = performance.now() - start;
+    const pdf = await openPdf(answer.drawn.bytes);
+    const pages = pdf.pages.length;
+    pdf.close();
+    signal.throwIfAborted();
+    tellState(exporter.id, { pages });
+    if (tookMs > AHEAD_MS) return;
+  }
+}
