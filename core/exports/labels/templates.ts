@@ -43,11 +43,11 @@ const template = (id: LabelSheetId, columns: number, rows: number): LabelTemplat
 export const LABEL_TEMPLATES: readonly LabelTemplate[] = [
   template('a4-25x12', 7, 19),
   template('a4-40x20', 4, 12),
-  template('a4-50x15', 3, 15),
+  template('a4-50x15', 3, 16),
   template('a4-60x30', 3, 8),
   template('letter-25x12', 7, 18),
   template('letter-40x20', 4, 11),
-  template('letter-50x15', 3, 14),
+  template('letter-50x15', 3, 15),
   template('letter-60x30', 3, 7),
 ];
 

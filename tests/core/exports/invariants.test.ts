@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
+import { startHistory } from '@latchwork/core/commands/history';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import type { Harness } from '@latchwork/core/derive/harness';
 import { connectionTable } from '@latchwork/core/exports/connection-table';
@@ -7,10 +9,12 @@ import { cutList } from '@latchwork/core/exports/cut-list';
 import { withBaseline } from '@latchwork/core/exports/document-head';
 import type { DocumentInput, Exporter } from '@latchwork/core/exports/exporter';
 import { EXPORTERS } from '@latchwork/core/exports/index';
+import { labels } from '@latchwork/core/exports/labels';
 import { partsList } from '@latchwork/core/exports/parts-list';
 import { pinouts } from '@latchwork/core/exports/pinouts';
 import { testTable } from '@latchwork/core/exports/test-table';
 import { baselineOf } from '@latchwork/core/model/baseline';
+import { countingIds } from '@latchwork/core/model/ids';
 import type { Project } from '@latchwork/core/model/project';
 import { checkHarness } from '@latchwork/core/rules/check-harness';
 import { generateProject } from '../../generate/harness-generator';
@@ -190,6 +194,64 @@ describe('V4: nets', () => {
     const tested = classes(pairs);
     expect(tested).toEqual(pointsOfConnectionTable(input));
     expect(tested.length).toBeGreaterThan(2);
+  });
+});
+
+/** With labels of ends by a method, beside those that the project has. */
+function labelled(make: () => Project, labelMethod: NonNullable<Project['labelMethod']>): DocumentInput {
+  let history = startHistory(make());
+  const calls: readonly Call[] = [
+    { id: 'project.edit', args: { change: { labelMethod } } },
+    { id: 'labels.make', args: { rewrite: true } },
+  ];
+  for (const call of calls) {
+    const done = dispatch(history, call, { newId: countingIds(7_000_000), catalogue: [] });
+    if (!done.ok) throw new Error(done.problem.reason);
+    history = done.value;
+  }
+  const harness = deriveHarness(history.project);
+  return { harness, check: checkHarness(harness, []), date: '2026-03-01' };
+}
+
+describe('V5: labels', () => {
+  const methods = ['identification', 'local-end', 'remote-end', 'both-ends', 'signal'] as const;
+  const cases = projects.flatMap(([name, make]) => [
+    [name, 'as it is', () => inputOf(name, make)] as const,
+    ...methods.map((m) => [name, m, () => labelled(make, m)] as const),
+  ]);
+
+  test.each(cases)(
+    '%s, %s: every wire end, cable end and connector has a row, and every label one',
+    (_name, _method, input) => {
+      const { harness } = input();
+      const { project } = harness;
+      const table = labels.table(input());
+      const rows = table.rows.map((r, i) => ({
+        ...r,
+        on: table.objects[i]?.at(-1)?.id ?? '',
+        label: table.objects[i]?.[0],
+      }));
+      const ends = new Set(rows.map((r) => `${r.on} ${String((r as { end?: unknown }).end)}`));
+      for (const w of project.wires) for (const end of [1, 2]) expect(ends).toContain(`${w.id} ${end}`);
+      for (const c of project.cables) for (const end of [1, 2]) expect(ends).toContain(`${c.id} ${end}`);
+      for (const c of project.connectors) expect(ends).toContain(`${c.id} `);
+      const told = rows.flatMap((r) => (r.label?.type === 'label' ? [r.label.id] : []));
+      expect([...told].sort()).toEqual(project.labels.map((l) => l.id).sort());
+      for (const [i, r] of table.rows.entries()) {
+        const has = table.objects[i]?.[0]?.type === 'label';
+        expect([r.object, r.text !== null]).toEqual([r.object, has]);
+        if (!has) expect(r.remarks).toContain('no label');
+        if (has && r.method !== 'by hand') expect([r.object, r.text]).toEqual([r.object, r.byMethod]);
+      }
+    },
+  );
+
+  test.each(cases)('%s, %s: rows with a part make the number of the parts list', (_name, _method, input) => {
+    const counted = new Map<string, number>();
+    for (const r of rowsOf(labels, input()))
+      if (r.part !== null) counted.set(String(r.part), (counted.get(String(r.part)) ?? 0) + 1);
+    const listed = rowsOf(partsList, input()).filter((r) => r.kind === 'label' && r.partNumber !== null);
+    expect([...counted].sort()).toEqual(listed.map((r) => [r.partNumber, r.quantity]).sort());
   });
 });
 

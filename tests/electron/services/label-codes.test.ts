@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { dispatch } from '@latchwork/core/commands/dispatch';
+import { dispatch, type Call } from '@latchwork/core/commands/dispatch';
 import { startHistory } from '@latchwork/core/commands/history';
 import { deriveHarness } from '@latchwork/core/derive/derive-harness';
 import { codeRectangles } from '@latchwork/core/exports/drawing/code-modules';
@@ -63,10 +63,11 @@ const isCode = (i: DrawingItem): i is Code => i.kind === 'code';
 function printed(options: DocumentOptions) {
   let history = startHistory(demoFromFile('weather-station'));
   const context = { newId: countingIds(5_000_000), catalogue: [] };
-  for (const call of [
-    { id: 'project.edit' as const, args: { change: { labelMethod: 'remote-end' as const } } },
-    { id: 'labels.make' as const, args: { rewrite: true } },
-  ]) {
+  const calls: readonly Call[] = [
+    { id: 'project.edit', args: { change: { labelMethod: 'remote-end' } } },
+    { id: 'labels.make', args: { rewrite: true } },
+  ];
+  for (const call of calls) {
     const done = dispatch(history, call, context);
     if (!done.ok) throw new Error(done.problem.reason);
     history = done.value;

@@ -122,6 +122,8 @@ export function benchLamp(): Project {
     args: { ids: [demo.id('connectors', 'X2')], change: { serviceLoopMm: 20 } },
   });
   prepareSeries(demo);
+  demo.do({ id: 'project.edit', args: { change: { labelMethod: 'identification' } } });
+  demo.do({ id: 'labels.make', args: { atWiresMm: 20 } });
   return demo.project;
 }
 

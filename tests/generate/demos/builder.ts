@@ -71,7 +71,6 @@ export interface DemoBuilder {
   segment(designator: string, from: string, to: string): void;
   cover(partNumber: string, segment: string, fromMm: number, toMm: number, layer?: number): void;
   label(connector: string, text: string): void;
-  wireLabels(wire: string, text: string): void;
   tie(segment: string, atMm: number): void;
   note(connector: string, text: string): void;
   /** How a connector is fitted and used. */
@@ -226,12 +225,6 @@ export function startDemo(args: {
     label(connector, text) {
       const on = { at: 'connector' as const, connector: id('connectors', connector) };
       run({ id: 'label.add', args: { text, on, part: part('label', 'OQ-40') } });
-    },
-    wireLabels(wire, text) {
-      for (const end of [0, 1] as const) {
-        const on = { at: 'wire-end' as const, wire: id('wires', wire), end };
-        run({ id: 'label.add', args: { text, on, part: part('label', 'OQ-25') } });
-      }
     },
     tie(segment, atMm) {
       const station = { segment: id('segments', segment), atMm };

@@ -114,9 +114,8 @@ export function protectAndMark(demo: DemoBuilder): void {
     X23: 'SOLAR', X24: 'WIND', X25: 'SOIL', X26: 'RAIN', X27: 'AIR', X28: 'DISPLAY',
   }; // prettier-ignore
   for (const [connector, text] of Object.entries(texts)) demo.label(connector, `${connector} ${text}`);
-  for (const wire of ['W1', 'W2', 'W3', 'W4']) demo.wireLabels(wire, wire);
-  for (const { id, on } of demo.project.labels)
-    demo.do({ id: 'label.edit', args: { id, change: { datumDistanceMm: on.at === 'connector' ? 30 : 20 } } });
+  for (const { id } of demo.project.labels)
+    demo.do({ id: 'label.edit', args: { id, change: { datumDistanceMm: 30 } } });
   for (const [segment, atMm] of [
     ['S1', 10],
     ['S2', 45],
@@ -129,6 +128,8 @@ export function protectAndMark(demo: DemoBuilder): void {
   stateBends(demo);
   hold(demo);
   measure(demo);
+  demo.do({ id: 'project.edit', args: { change: { labelMethod: 'both-ends' } } });
+  demo.do({ id: 'labels.make', args: { atWiresMm: 20 } });
 }
 
 /** Clamps on the trunk where it is fastened in the box, grommets where branches leave it, and a mark of the whole. */
