@@ -30,8 +30,13 @@ export function bundleMembers(wires: readonly ResolvedWire[]): readonly BundleMe
     if (set) set.push(w);
     else sets.set(key, [w]);
   }
-  return [...sets.values()].map(memberOf);
+  return Array.from(sets.values(), (set) =>
+    set.length === 1 ? lone(set[0] as ResolvedWire) : memberOf(set),
+  );
 }
+
+/** Most wires are alone, and each lies in many segments. */
+const lone = memoByIdentity((wire: ResolvedWire) => memberOf([wire]));
 
 function memberOf(wires: readonly ResolvedWire[]): BundleMember {
   const [first] = wires as [ResolvedWire];

@@ -1,3 +1,4 @@
+import { memoByPair } from '../base/memo-by-pair';
 import { strandAreaMm2 } from '../calc/strand-area';
 import type { ContactPart } from '../model/parts/contact';
 import type { Conductor } from '../model/parts/wire';
@@ -19,6 +20,14 @@ const areaLabel = (conductor: Conductor | undefined): string =>
  * is never compared with square millimetres.
  */
 export function conductorFit(contact: ContactPart, conductors: readonly Conductor[]): Fit {
+  const [first, ...others] = conductors;
+  return first && others.length === 0 ? fitOfOne(contact, first) : fitOfAll(contact, conductors);
+}
+
+/** Thousands of wires of a harness are of a few parts. */
+const fitOfOne = memoByPair((contact: ContactPart, only: Conductor) => fitOfAll(contact, [only]));
+
+function fitOfAll(contact: ContactPart, conductors: readonly Conductor[]): Fit {
   const areas = conductors.map(metalAreaMm2);
   const sum = areas.reduce<number | undefined>(
     (a, b) => (a === undefined || b === undefined ? undefined : a + b),
@@ -64,7 +73,12 @@ export function conductorFit(contact: ContactPart, conductors: readonly Conducto
  * The insulation diameter, from its smallest to its largest (else the nominal one), is within the band that the
  * insulation support grips, ends included.
  */
-export function insulationFit(contact: ContactPart, conductor: Conductor, wire = 0): Fit {
+export const insulationFit = (contact: ContactPart, conductor: Conductor, wire = 0): Fit =>
+  wire === 0 ? gripOfFirst(contact, conductor) : gripOn(contact, conductor, wire);
+
+const gripOfFirst = memoByPair((contact: ContactPart, conductor: Conductor) => gripOn(contact, conductor, 0));
+
+function gripOn(contact: ContactPart, conductor: Conductor, wire: number): Fit {
   const low = conductor.odMinMm ?? conductor.odMm;
   const high = conductor.odMaxMm ?? conductor.odMm;
   const { insulationMinMm: min, insulationMaxMm: max } = contact;
