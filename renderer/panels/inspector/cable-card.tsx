@@ -2,6 +2,7 @@ import { byId } from '@latchwork/core/base/by-id';
 import { partOfKind } from '@latchwork/core/model/parts/part';
 import type { Cable } from '@latchwork/core/model/wire';
 import { useApp } from '../../app/store';
+import { LabelsHere } from './labels-here';
 import { PartFacts } from './part-facts';
 import { RefLink } from './ref-link';
 import { CardHead, Section } from './section';
@@ -39,6 +40,7 @@ export function CableCard({ cable }: { cable: Cable }) {
         </table>
         {cable.note ? <p>{cable.note}</p> : null}
       </Section>
+      <LabelsHere id={cable.id} />
       {part ? <PartFacts part={part} /> : null}
     </>
   );

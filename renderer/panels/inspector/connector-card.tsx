@@ -15,6 +15,7 @@ import { DesignatorField, NodeField, attempt, orNull } from './fields';
 import { FootprintFields } from './footprint-fields';
 import { MatedWith } from './mated-with';
 import { PartButton } from './part-button';
+import { LabelsHere } from './labels-here';
 import { PartFacts } from './part-facts';
 import { CardHead, Section } from './section';
 
@@ -171,6 +172,7 @@ export function ConnectorCard({ use }: { use: ConnectorUse }) {
           commit={(t) => edit({ note: orNull(t) })}
         />
       </Section>
+      <LabelsHere id={c.id} />
       {part ? <PartFacts part={part} /> : null}
     </>
   );

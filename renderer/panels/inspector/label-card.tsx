@@ -2,7 +2,8 @@ import { byId } from '@latchwork/core/base/by-id';
 import { labelCarrier } from '@latchwork/core/derive/label-carrier';
 import { partOfKind } from '@latchwork/core/model/parts/part';
 import type { Label } from '@latchwork/core/model/topology';
-import { useApp } from '../../app/store';
+import { appStore, useApp } from '../../app/store';
+import { Button } from '../../ui/button';
 import { LengthField } from '../../ui/length-field';
 import { TextField } from '../../ui/text-field';
 import { askPart } from '../part-picker';
@@ -44,6 +45,7 @@ export function LabelCard({ label }: { label: Label }) {
               : attempt({ id: 'label.edit', args: { id: label.id, change: { text } } })
           }
         />
+        {on.at === 'station' ? null : <TextSource label={label} />}
         <PartButton label="Part" name="part" part={part} choose={() => void choose()} />
         {on.at === 'station' ? (
           <>
@@ -98,5 +100,28 @@ export function LabelCard({ label }: { label: Label }) {
       </Section>
       {part ? <PartFacts part={part} /> : null}
     </>
+  );
+}
+
+/** Who says the text: the method of the project, or whoever typed it; and a way back to the method. */
+function TextSource({ label }: { label: Label }) {
+  const method = useApp((s) => s.history.project.labelMethod);
+  return (
+    <div className="field">
+      <span className="field-label">Text from</span>
+      <span className="field-value">
+        {label.made ? 'the method of the project' : 'typed by hand'}
+        {method && !label.made ? (
+          <Button
+            look="link"
+            onClick={() =>
+              appStore.getState().dispatch({ id: 'labels.make', args: { ids: [label.id], rewrite: true } })
+            }
+          >
+            Follow the method
+          </Button>
+        ) : null}
+      </span>
+    </div>
   );
 }

@@ -17,6 +17,7 @@ import { DesignatorField, SignalField, attempt, orNull } from './fields';
 import { LengthMakeUp } from './length-make-up';
 import { lengthWorking } from './length-working';
 import { PartButton } from './part-button';
+import { LabelsHere } from './labels-here';
 import { PartFacts } from './part-facts';
 import { RefLink } from './ref-link';
 import { RouteField } from './route-field';
@@ -103,6 +104,7 @@ export function WireCard({ wire }: { wire: ResolvedWire }) {
           commit={(t) => edit({ note: orNull(t) })}
         />
       </Section>
+      <LabelsHere id={w.id} />
       {wire.part ? <PartFacts part={wire.part} /> : null}
     </>
   );

@@ -6,6 +6,7 @@ import { CheckField } from '../../ui/check-field';
 import { TextField } from '../../ui/text-field';
 import { attempt } from '../inspector/fields';
 import { Section } from '../inspector/section';
+import { LabelMethodFields } from './label-method';
 import { LimitSetChoice } from './limit-set-choice';
 import { LimitTable } from './limit-table';
 import { LimitTables } from './limit-tables';
@@ -15,7 +16,7 @@ import { TitleBlockFields } from './title-block-fields';
 
 /** The project itself: what the inspector shows while nothing is selected. */
 export function ProjectCard() {
-  const { notes, regulated, limitSet, signals, revisions } = useApp((s) => s.history.project);
+  const { notes, regulated, limitSet, signals, revisions, labels } = useApp((s) => s.history.project);
   return (
     <>
       <Section title="Title block">
@@ -23,6 +24,9 @@ export function ProjectCard() {
       </Section>
       <Section title={`Signals (${signals.length})`}>
         <Signals />
+      </Section>
+      <Section title={`Labels (${labels.length})`} open={false}>
+        <LabelMethodFields />
       </Section>
       <Section title={`Revisions (${revisions.length})`} open={false}>
         <Revisions />
