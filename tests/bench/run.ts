@@ -1,10 +1,18 @@
 import type { Bench } from './bench';
+import { documentsBench } from './documents';
 import { editToFindingsBench } from './edit-to-findings';
+import { importTablesBench } from './import-tables';
 import { packCirclesBench } from './pack-circles';
 import { wholeProjectBench } from './whole-project';
 
 /** Every bench, in the order in which they run. */
-const BENCHES: readonly Bench[] = [editToFindingsBench, wholeProjectBench, packCirclesBench];
+const BENCHES: readonly Bench[] = [
+  editToFindingsBench,
+  wholeProjectBench,
+  packCirclesBench,
+  documentsBench,
+  importTablesBench,
+];
 
 type Case = Bench['cases'][number];
 
@@ -29,10 +37,11 @@ function timesOf({ run, after }: Case, forMs: number, least: number): number[] {
 }
 
 /**
- * `npm run bench`: medians. First all cases of a bench run for a second each, so that what is timed is not the engine while it
- * compiles; then each for another, seven times at least.
+ * `npm run bench`, or `npm run bench -- documents` for those whose name has the word: medians. First all cases of a bench run
+ * for a second each, so that what is timed is not the engine while it compiles; then each for another, seven times at least.
  */
-for (const bench of BENCHES) {
+const [word = ''] = process.argv.slice(2);
+for (const bench of BENCHES.filter((b) => b.name.includes(word))) {
   process.stdout.write(`${bench.name}\n`);
   for (const one of bench.cases) timesOf(one, 1000, 2);
   const medians = new Map<string, number>();

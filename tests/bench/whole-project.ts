@@ -8,12 +8,8 @@ import { buildDiagramScene } from '../../renderer/canvas/scene/diagram-scene';
 import { hitAt } from '../../renderer/canvas/scene/hit';
 import { indexScene, type HitIndex } from '../../renderer/canvas/scene/hit-index';
 import type { Bench } from './bench';
+import { lazy } from './lazy';
 import { projectOf, SIZES } from './sizes';
-
-const lazy = <T>(make: () => T): (() => T) => {
-  let made: { value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
-};
 
 /** What is done once for a whole project: opening it, its parts list, its picture, and what lies under the pointer. */
 export const wholeProjectBench: Bench = {

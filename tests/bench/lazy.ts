@@ -1,0 +1,5 @@
+/** Made when first asked for, and kept. */
+export const lazy = <T>(make: () => T): (() => T) => {
+  let made: { value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+};
