@@ -132,7 +132,7 @@ async function putPackage(
   return {
     status: 'made',
     place: folder,
-    files: [zip.path, ...inFolder.map((f) => f.path)],
+    files: [...inFolder.map((f) => f.path), zip.path],
     leftOut: [...leftOut],
     stoodAlready: missing.length === 0,
   };

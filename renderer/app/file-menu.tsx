@@ -15,7 +15,7 @@ import { openDemo, openRecent } from './files/open';
 import { useHost } from './host';
 
 const BEFORE = ['file.new', 'file.open'];
-const SAVING = ['file.save', 'file.save-as', 'file.reload'];
+const SAVING = ['file.save', 'file.save-as', 'file.reload', 'file.compare', 'file.release'];
 const AFTER = ['file.add-catalogue', 'file.close'];
 
 /** New, open, save and export: the file's own menu. */

@@ -3,6 +3,7 @@ import { openProblemText } from '@latchwork/core/model/problem';
 import type { Part } from '@latchwork/core/model/parts/part';
 import { say } from '../ui/toasts';
 import { reportErrors } from './diagnostics';
+import { keepComparing } from './compare';
 import { keepBackups, offerBackups } from './files/backups';
 import { keepHold } from './files/hold-file';
 import { takeOpened } from './files/opened';
@@ -28,6 +29,7 @@ export async function startUp(): Promise<void> {
   hostStore.setState({ info, demos: demos?.demos ?? [] });
   if (!(await offerBackups())) await openInitial();
   keepBackups();
+  keepComparing();
   keepFindingHistory();
   watchDisk();
   keepHold();

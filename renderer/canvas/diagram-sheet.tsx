@@ -7,6 +7,7 @@ import { appStore, keyOfRef, type AppStore } from '../app/store';
 import { useToday } from '../app/today';
 import { useTokens } from '../ui/use-tokens';
 import { diagramKey } from './diagram-keys';
+import { paintDiagramChanges, useDiagramChanges } from './compare/use-diagram-changes';
 import { createDiagramModel } from './diagram-model';
 import { paintBodies, paintFindings, paintGround, paintLines, type Still } from './diagram-parts';
 import { lookOf } from './draw/look';
@@ -63,6 +64,7 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
   useLayoutEffect(() => model.show(scene, badges), [model, scene, badges]);
 
   const lifted = useStore(interaction.state, (s) => s.lifted);
+  const changes = useDiagramChanges(store, scene);
   const still = useMemo<Still>(() => ({ scene, lifted }), [scene, lifted]);
   const parts = useMemo(
     () => [
@@ -70,8 +72,9 @@ export function DiagramSheet({ store = appStore }: { store?: AppStore }): ReactN
       part('lines', paintLines, still),
       part('bodies', paintBodies, still),
       part('findings', paintFindings, { badges, still }),
+      part('changes', paintDiagramChanges, changes),
     ],
-    [still, badges],
+    [still, badges, changes],
   );
   const overlay = useOverlay(store, scene);
   const top = useMemo(() => part('top', paintTop, { overlay, interaction }), [overlay, interaction]);

@@ -8,6 +8,7 @@ import { paintGrid } from './draw/grid';
 import { lookOf } from './draw/look';
 import type { Pen } from './draw/pen';
 import { FindingTip } from './finding-tip';
+import { paintBoardChanges, useBoardChanges } from './compare/use-board-changes';
 import './formboard/board.css';
 import { boxesOf } from './formboard/board-boxes';
 import { BoardEmpty } from './formboard/board-empty';
@@ -56,13 +57,15 @@ export function FormboardSheet({ store = appStore }: { store?: AppStore }): Reac
   const { interaction } = model;
   useLayoutEffect(() => model.show(scene, badges), [model, scene, badges]);
 
+  const changes = useBoardChanges(store, scene);
   const lifted = useStore(interaction.state, (s) => s.lifted);
   const parts = useMemo(
     () => [
       part('board', paintStill, { scene, unit, skip: lifted }),
       part('findings', paintMarks, { badges, skip: lifted }),
+      part('changes', paintBoardChanges, changes),
     ],
-    [scene, unit, lifted, badges],
+    [scene, unit, lifted, badges, changes],
   );
   const over = useMemo<BoardOver>(
     () => ({

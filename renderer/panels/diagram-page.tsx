@@ -1,4 +1,5 @@
 import { DiagramSheet } from '../canvas/diagram-sheet';
+import { ComparePanel } from './compare/compare-panel';
 import { Inspector } from './inspector/inspector';
 import { Ledger } from './ledger';
 import { Shelf } from './shelf/shelf';
@@ -17,7 +18,7 @@ export function DiagramPage() {
         </>
       }
       inspector={<Inspector />}
-      ledger={<Ledger />}
+      ledger={<ComparePanel otherwise={<Ledger />} />}
     />
   );
 }

@@ -1,5 +1,6 @@
 import { BOARD_KINDS } from '../canvas/formboard/board-kinds';
 import { FormboardSheet } from '../canvas/formboard-sheet';
+import { ComparePanel } from './compare/compare-panel';
 import { Inspector } from './inspector/inspector';
 import { LengthLedger } from './length-ledger';
 import { Shelf } from './shelf/shelf';
@@ -12,7 +13,7 @@ export function FormboardPage() {
       shelf={<Shelf kinds={BOARD_KINDS} />}
       sheet={<FormboardSheet />}
       inspector={<Inspector />}
-      ledger={<LengthLedger />}
+      ledger={<ComparePanel otherwise={<LengthLedger />} />}
       ledgerTitle="Length table"
     />
   );

@@ -5,6 +5,7 @@ import { callHost } from '../host';
 
 /** Work of the host that the window watches. */
 export interface WatchedJob {
+  readonly kind: Request<'job:start'>['kind'];
   /** Null while the host has not begun it. */
   readonly job: string | null;
   /** "Exporting 12 files". */
@@ -25,7 +26,7 @@ const STARTING: JobStateAnswer = { status: 'running', done: 0, total: 0, making:
 /** Starts a job and follows it to its end. One at a time: null where another is running, or where the user chose no place. */
 export async function followJob(title: string, request: Request<'job:start'>): Promise<JobStateAnswer | null> {
   if (jobStore.getState().watched?.state.status === 'running') return null;
-  show({ job: null, title, state: STARTING, isEnding: false });
+  show({ kind: request.kind, job: null, title, state: STARTING, isEnding: false });
   const started = await callHost('job:start', request);
   if (!started || started.status === 'cancelled') {
     show(null);

@@ -1,12 +1,12 @@
 import { X } from 'lucide-react';
 import type { JobStateAnswer } from '@latchwork/core/bridge/answers';
-import { cancelJob, dismissJob, useJob } from '../../app/files/follow-job';
+import { cancelJob, dismissJob, useJob, type WatchedJob } from '../../app/files/follow-job';
 import { Button } from '../../ui/button';
 
 /** How the work of the host stands, what came of it, and the way to end it. */
-export function JobCard() {
+export function JobCard({ kind = 'export-all' }: { kind?: WatchedJob['kind'] }) {
   const watched = useJob();
-  if (!watched) return null;
+  if (watched?.kind !== kind) return null;
   const { state, title, isEnding } = watched;
   const isRunning = state.status === 'running';
   return (

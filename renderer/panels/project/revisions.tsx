@@ -3,12 +3,15 @@ import { useApp } from '../../app/store';
 import { Button } from '../../ui/button';
 import { TextField, needed } from '../../ui/text-field';
 import { attempt } from '../inspector/fields';
+import { openRelease } from '../release/release-dialog';
 
 /** The revision history, the newest last, and a new line for it. */
 export function Revisions() {
   const revisions = useApp((s) => s.history.project.revisions);
   const creator = useApp((s) => s.history.project.titleBlock.creator);
   const [adding, setAdding] = useState(false);
+  const current = revisions.at(-1);
+  const isReleased = current?.status === 'released';
   const add = (description: string): string | null => {
     const today = new Date().toISOString().slice(0, 10);
     const refused = attempt({
@@ -50,7 +53,14 @@ export function Revisions() {
         />
       ) : (
         <div className="card-actions">
-          <Button onClick={() => setAdding(true)}>Add a revision</Button>
+          <Button onClick={() => setAdding(true)}>
+            {isReleased ? 'Start the next revision' : 'Add a revision'}
+          </Button>
+          {current ? (
+            <Button onClick={() => void openRelease()}>
+              {isReleased ? 'Make the package …' : `Release revision ${current.revision} …`}
+            </Button>
+          ) : null}
         </div>
       )}
     </>
