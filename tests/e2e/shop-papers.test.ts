@@ -139,5 +139,16 @@ test('look at pinouts and formboard as pages, print one, export all documents at
     expect(made.filter((n) => n.endsWith(ending)).length, ending).toBeGreaterThan(0);
   const boards = made.find((n) => /formboard.*A3\.pdf$/.test(n));
   expect(await pageSizes(readFileSync(join(app.folder, 'exports', folders[0]!, boards!)))).toHaveLength(onA3);
+
+  // Once more and ended in the middle: nothing of it is left.
+  const before = readdirSync(join(app.folder, 'exports')).sort();
+  await card.getByRole('button', { name: 'Dismiss' }).click();
+  await page.getByRole('button', { name: 'Export all' }).click();
+  for (const format of ['XLSX', 'DXF', 'CSV']) await dialog.getByRole('checkbox', { name: format }).check();
+  await dialog.getByRole('button', { name: /^Export \d+ files$/ }).click();
+  await card.getByText(/^\d+ of \d+: /).waitFor();
+  await card.getByRole('button', { name: 'Cancel' }).click();
+  await card.getByRole('heading', { name: 'Cancelled' }).waitFor();
+  expect(readdirSync(join(app.folder, 'exports')).sort()).toEqual(before);
   expect(complaints).toEqual([]);
 });

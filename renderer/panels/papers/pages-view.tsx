@@ -21,6 +21,7 @@ export function PagesView({ pdf, title }: { pdf: PdfFile; title: string }) {
     estimateSize: (i) => px(pdf.pages[i]?.heightPt ?? 0),
     gap: PAGE_GAP_PX,
     paddingStart: PAGE_GAP_PX,
+    scrollPaddingStart: PAGE_GAP_PX,
     paddingEnd: PAGE_GAP_PX,
     overscan: 1,
   });

@@ -1,6 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 import { compareNatural } from '@latchwork/core/base/stable-order';
 import type { DocumentOptions, Exporter } from '@latchwork/core/exports/exporter';
+import { defaultQuantity } from '@latchwork/core/exports/purchase/purchase-order';
 import { SheetSize } from '@latchwork/core/exports/paper/sheet';
 import { useApp } from '../../app/store';
 import { ChoiceField, choicesOf } from '../../ui/choice-field';
@@ -36,14 +37,18 @@ export function PaperAsks({ document, options }: { document: Exporter; options: 
   );
 }
 
+/** Documents that are made for what is ordered; all others for one harness. */
+const ORDERED = new Set(['purchase-list', 'request-for-quotation']);
+
 function QuantityAsk({ id, options }: AskProps) {
+  const order = useApp((s) => defaultQuantity(s.history.project));
   return (
     <NumberField
       label="Harnesses"
       value={options.quantity}
       whole
       positive
-      placeholder="as usual"
+      placeholder={ORDERED.has(id) ? `${order}, as the project says` : '1'}
       commit={(value) => {
         askOf(id, 'quantity', value ?? undefined);
         return null;
@@ -73,7 +78,7 @@ function SheetSizeAsk({ id, options }: AskProps) {
     <ChoiceField
       label="Sheets"
       value={options.sheetSize ?? ''}
-      choices={[{ value: '', text: 'usual' }, ...choicesOf(SheetSize.options)]}
+      choices={[{ value: '', text: 'as usual' }, ...choicesOf(SheetSize.options)]}
       choose={(value) => askOf(id, 'sheetSize', value === '' ? undefined : value)}
     />
   );

@@ -1,7 +1,8 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import type { DocumentInput, Exporter } from '@latchwork/core/exports/exporter';
 import { DocumentGrid } from '../document-grid';
 import { emptyWords } from './empty-words';
+import { tellState } from './use-survey';
 
 /** Stand in the band above, or at the foot. */
 const ELSEWHERE = new Set(['Document', 'Revision', 'Caution', 'Limit']);
@@ -9,6 +10,7 @@ const ELSEWHERE = new Set(['Document', 'Revision', 'Caution', 'Limit']);
 /** A document as rows: choose one, and the sheets show what it speaks of. */
 export function PaperRows({ exporter, input }: { exporter: Exporter; input: DocumentInput }) {
   const table = useMemo(() => exporter.table(input), [exporter, input]);
+  useEffect(() => tellState(exporter.id, { rows: table.rows.length }), [exporter, table]);
   const head = table.head.filter(([label]) => !ELSEWHERE.has(label));
   return (
     <>

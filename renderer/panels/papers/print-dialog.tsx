@@ -12,8 +12,11 @@ export interface ToPrint {
 
 /** Makes pages for the printer, says on what sheets they go, and hands them over. */
 export async function printDocuments(documents: readonly ToPrint[]): Promise<void> {
-  const sheets = await ask<readonly PrintSheet[]>((done) => <PrintDialog documents={documents} done={done} />);
-  if (sheets) await handOver(sheets);
+  let sheets: readonly PrintSheet[] = [];
+  const made = (job: PrintJob): void => void (sheets = job.sheets);
+  const isWanted = await ask<true>((done) => <PrintDialog documents={documents} made={made} done={done} />);
+  if (isWanted) return handOver(sheets);
+  for (const { url } of sheets) URL.revokeObjectURL(url);
 } // prettier-ignore
 
 /** The pictures must be there before the system takes its own picture of the page. */
@@ -30,35 +33,36 @@ type Made = { readonly job: PrintJob } | { readonly problem: string } | null;
 
 function PrintDialog({
   documents,
+  made: tellMade,
   done,
 }: {
   documents: readonly ToPrint[];
-  done: (sheets: readonly PrintSheet[] | null) => void;
+  made: (job: PrintJob) => void;
+  done: (isWanted: true | null) => void;
 }) {
   const [progress, tell] = useState<PrintProgress | null>(null);
   const [made, setMade] = useState<Made>(null);
   useEffect(() => {
     const stop = new AbortController();
     preparePrint(documents, tell, stop.signal).then(
-      (job) => setMade({ job }),
+      (job) => {
+        tellMade(job);
+        setMade({ job });
+      },
       (error: unknown) => {
         if (!stop.signal.aborted) setMade({ problem: error instanceof Error ? error.message : String(error) });
       },
     );
     return () => stop.abort();
-  }, [documents]); // prettier-ignore
+  }, [documents, tellMade]); // prettier-ignore
   const job = made && 'job' in made ? made.job : null;
-  const cancel = (): void => {
-    for (const { url } of job?.sheets ?? []) URL.revokeObjectURL(url);
-    done(null);
-  };
   return (
     <DialogFrame
       title={documents.length === 1 ? `Print ${documents[0]?.exporter.title.toLowerCase()}` : `Print ${documents.length} documents`}
       buttons={
         <>
-          <Button onClick={cancel}>Cancel</Button>
-          <Button look="primary" disabled={!job || job.sheets.length === 0} onClick={() => job && done(job.sheets)}>
+          <Button onClick={() => done(null)}>Cancel</Button>
+          <Button look="primary" disabled={!job || job.sheets.length === 0} onClick={() => done(true)}>
             Print
           </Button>
         </>

@@ -6,10 +6,11 @@ const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? ''
 
 /** "82 rows, 7 pages". */
 export function stateWords(exporter: Exporter, state: PaperState | undefined): string {
-  if (state?.rows === undefined) return 'being counted';
+  const pages = state?.pages === undefined ? null : counted(state.pages, 'page');
+  if (state?.rows === undefined) return pages ?? (state?.waits ? 'counted when shown' : 'being counted');
   if (state.rows === 0 && exporter.id !== 'findings-report') return 'nothing to say yet';
   const rows = state.rows === 0 ? 'no finding' : counted(state.rows, 'row');
-  return state.pages === undefined ? rows : `${rows}, ${counted(state.pages, 'page')}`;
+  return pages === null ? rows : `${rows}, ${pages}`;
 }
 
 const FORMAT_WORDS: Readonly<Record<FileFormat, string>> = {
