@@ -96,8 +96,8 @@ function Facts({ part }: { part: Part }) {
           <dt>Maker</dt>
           <dd>{part.maker}</dd>
         </div>
-        {factsOf(part).map((f) => (
-          <div key={f.label}>
+        {factsOf(part).map((f, i) => (
+          <div key={`${f.label} ${i}`}>
             <dt>{f.label}</dt>
             <dd>
               <Quantity value={f.value} unit={f.unit} />
