@@ -27,7 +27,9 @@ export const documentChanges = (
 
 /** Rows that are equal are left out of account; of the others those of the same objects are one row that changed. */
 export function tableChange(before: Table, after: Table): Omit<DocumentChange, 'exporter'> {
-  const [was, is] = [rowsOf(before), rowsOf(after)];
+  // A row more moves the numbers of all that follow: that alone changes none of them.
+  const skip = isRunning(before) && isRunning(after) ? 1 : 0;
+  const [was, is] = [rowsOf(before, skip), rowsOf(after, skip)];
   const gone = without(was, is);
   const come = without(is, was);
   const left = new Map<string, number>();
@@ -54,15 +56,23 @@ interface Row {
   readonly of: string;
 }
 
-const rowsOf = (table: Table): readonly Row[] =>
-  table.rows.map((row, i) => {
+/** Whether the first column does nothing but count the rows. */
+function isRunning({ columns: [first], rows }: Table): boolean {
+  return first !== undefined && rows.every((row, i) => row[first.key] === i + 1);
+}
+
+/** `skip` columns at the front are left out of account. */
+function rowsOf(table: Table, skip: number): readonly Row[] {
+  const columns = table.columns.slice(skip);
+  return table.rows.map((row, i) => {
     const objects = table.objects[i] ?? [];
-    const named = table.columns.map((c) => row[c.key]).find((cell) => typeof cell === 'string');
+    const named = columns.map((c) => row[c.key]).find((cell) => typeof cell === 'string');
     return {
-      text: JSON.stringify(table.columns.map((c) => row[c.key] ?? null)),
+      text: JSON.stringify(columns.map((c) => [c.key, row[c.key] ?? null])),
       of: objects.length > 0 ? JSON.stringify(objects) : String(named ?? ''),
     };
   });
+}
 
 /** Rows of the first list that have no equal in the second, each counted. */
 function without(rows: readonly Row[], others: readonly Row[]): readonly Row[] {

@@ -239,6 +239,13 @@ describe('rows of a table', () => {
   ])('%s', (_name, before, after, [added, removed, changed]) => {
     expect(tableChange(table(before), table(after))).toEqual({ added, removed, changed, head: [] });
   });
+  it('that only count on are the same rows', () => {
+    const numbered = (names: string[]) => table(names.map((v, i) => ({ k: i + 1, v })));
+    expect(tableChange(numbered(['b', 'c']), numbered(['a', 'b', 'c']))).toMatchObject({
+      added: 1,
+      changed: 0,
+    });
+  });
   it('go by their objects where they name any', () => {
     expect(
       tableChange(table([{ k: 'old', v: 1 }], ['w1']), table([{ k: 'new', v: 1 }], ['w1'])),
