@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS, Util } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startHostedApp, type HostedApp } from './hosted-app';
@@ -30,6 +30,26 @@ async function pageSizes(bytes: Uint8Array): Promise<string[]> {
   }
   await file.destroy();
   return sizes;
+}
+
+/** Dots to the inch, across and down, of the picture on the first page: the size at which it would come out of a printer. */
+async function dotsPerInch(bytes: Uint8Array): Promise<readonly number[]> {
+  const file = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const { fnArray, argsArray } = await (await file.getPage(1)).getOperatorList();
+  let matrix = [1, 0, 0, 1, 0, 0];
+  const stack: number[][] = [];
+  const found: (readonly number[])[] = [];
+  fnArray.forEach((fn, i) => {
+    if (fn === OPS.save) stack.push(matrix);
+    if (fn === OPS.restore) matrix = stack.pop() ?? matrix;
+    if (fn === OPS.transform) matrix = Util.transform(matrix, [...argsArray[i]]);
+    if (fn !== OPS.paintImageXObject) return;
+    const [a, b, c, d] = matrix as [number, number, number, number];
+    found.push([argsArray[i][1] / (Math.hypot(a, b) / 72), argsArray[i][2] / (Math.hypot(c, d) / 72)]);
+  });
+  await file.destroy();
+  if (found.length !== 1) throw new Error(`${found.length} pictures`);
+  return found[0]!;
 }
 
 const openPapers = (page: Page): Promise<void> =>
@@ -121,6 +141,8 @@ test('look at pinouts and formboard as pages, print one, export all documents at
   await page.locator('body[data-printed]').waitFor();
   const printed = await page.pdf({ preferCSSPageSize: true, printBackground: true });
   expect(await pageSizes(printed)).toEqual(sizes);
+  // Neither stretched nor shrunk: pictures of 300 dots to the inch.
+  for (const dots of await dotsPerInch(printed)) expect(dots).toBeCloseTo(300, 1);
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await expect.poll(() => page.locator('.print-sheet').count()).toBe(0);
 

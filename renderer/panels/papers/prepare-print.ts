@@ -5,6 +5,7 @@ import { drawPage, pixelsPerPoint } from './page-bitmap';
 import { openPdf } from './pdf-file';
 import type { PrintSheet } from './print-store';
 import { sheetOfPage } from './sheet-name';
+import { PX_PER_PT } from './zoom';
 
 export interface PrintJob {
   readonly sheets: readonly PrintSheet[];
@@ -19,8 +20,10 @@ export interface PrintProgress {
   readonly total: number;
 }
 
-/** Dots per inch of the pictures: what common printers have, and codes for readers stay sharp. */
-const DOTS_PER_PT = 300 / 72;
+/** Of CSS, 96 to the inch. A picture that does not end on whole pixels is stretched until it does, and is no longer true. */
+const GRID_PX = 8;
+/** 25 dots to 8 pixels are 300 to the inch: what common printers have, and codes for readers stay sharp. */
+const DOTS_PER_GRID = 25;
 
 /** Draws documents page by page as pictures for the printer. With the signal it stops and leaves nothing. */
 export async function preparePrint(
@@ -49,8 +52,16 @@ export async function preparePrint(
             done: done + part,
             total: documents.length,
           });
-          const canvas = await drawPage(pdf, index, pixelsPerPoint(pdf, index, DOTS_PER_PT), signal);
-          sheets.push({ url: URL.createObjectURL(await pngOf(canvas)), sheet: sheetOfPage(page) });
+          const most = pixelsPerPoint(pdf, index, (DOTS_PER_GRID / GRID_PX) * PX_PER_PT);
+          const dots = Math.max(1, Math.floor((most / PX_PER_PT) * GRID_PX + 1e-6));
+          const drawn = await drawPage(pdf, index, (dots / GRID_PX) * PX_PER_PT, signal);
+          const canvas = onGrid(drawn, dots);
+          sheets.push({
+            url: URL.createObjectURL(await pngOf(canvas)),
+            sheet: sheetOfPage(page),
+            widthPx: (canvas.width / dots) * GRID_PX,
+            heightPx: (canvas.height / dots) * GRID_PX,
+          });
           signal.throwIfAborted();
         }
       } finally {
@@ -62,6 +73,15 @@ export async function preparePrint(
     for (const { url } of sheets) URL.revokeObjectURL(url);
     throw error;
   }
+}
+
+/** The same picture with room to the right and below, so that it ends on the grid. */
+function onGrid(drawn: HTMLCanvasElement, dots: number): HTMLCanvasElement {
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.ceil(drawn.width / dots) * dots;
+  canvas.height = Math.ceil(drawn.height / dots) * dots;
+  canvas.getContext('2d')?.drawImage(drawn, 0, 0);
+  return canvas;
 }
 
 const pngOf = (canvas: HTMLCanvasElement): Promise<Blob> =>

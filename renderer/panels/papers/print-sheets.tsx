@@ -10,13 +10,13 @@ export function PrintSheets() {
     ? null
     : createPortal(
         <div className="print-sheets">
-          {sheets.map(({ url, sheet }, i) => (
+          {sheets.map(({ url, sheet, widthPx, heightPx }, i) => (
             <div
               key={url}
               className="print-sheet"
               data-sheet={sheet ? `${sheet.size}-${sheet.orientation}` : undefined}
             >
-              <img src={url} alt={`Page ${i + 1}`} />
+              <img src={url} alt={`Page ${i + 1}`} style={{ width: widthPx, height: heightPx }} />
             </div>
           ))}
         </div>,

@@ -5,6 +5,9 @@ export interface PrintSheet {
   readonly url: string;
   /** Null: a size that no sheet has; it is printed on the printer's own. */
   readonly sheet: Sheet | null;
+  /** Of the picture, which reaches beyond the sheet a little. */
+  readonly widthPx: number;
+  readonly heightPx: number;
 }
 
 /** Pages that wait for the printer, as pictures. */

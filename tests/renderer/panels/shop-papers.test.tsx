@@ -255,8 +255,11 @@ describe('printing', () => {
     await expect.poll(() => print.mock.calls.length).toBe(1);
     const sheets = [...document.querySelectorAll<HTMLElement>('.print-sheet')];
     expect(sheets.map((s) => s.dataset['sheet'])).toEqual(Array(3).fill('A4-upright'));
-    // 300 dots to the inch.
-    expect(sheets[0]!.querySelector('img')!.naturalWidth).toBe(Math.round((210 / 25.4) * 300));
+    // 300 dots to the inch: the picture is 96 / 300 as wide in pixels of CSS, all of them whole, and covers the sheet.
+    const picture = sheets[0]!.querySelector('img')!;
+    expect(picture.style.width).toBe('800px');
+    expect(picture.naturalWidth).toBe((800 / 96) * 300);
+    expect(800).toBeGreaterThanOrEqual((210 / 25.4) * 96);
     window.dispatchEvent(new Event('afterprint'));
     await expect.poll(() => document.querySelectorAll('.print-sheet').length).toBe(0);
     print.mockRestore();
