@@ -6,6 +6,7 @@ import { wireSizeText } from '../model/wire-size';
 import { wireRef } from '../rules/refs';
 import { documentHead } from './document-head';
 import type { Exporter } from './exporter';
+import { tablePaper, type PaperColumn } from './paper/table-paper';
 import type { Cell, Column, Table } from './table';
 
 const COLUMNS = [
@@ -38,6 +39,25 @@ const COLUMNS = [
 
 type Key = (typeof COLUMNS)[number]['key'];
 
+/** What a page has room for; contact and seal stand in one column. */
+const PAPER_COLUMNS: readonly PaperColumn[] = [
+  { title: 'Wire', share: 6, keys: ['wire'], blank: '' },
+  { title: 'Signal', share: 12, keys: ['signal'] },
+  { title: 'From', share: 8, keys: ['from', 'fromCavity'] },
+  { title: 'Contact, seal', share: 14, keys: ['fromContact', 'fromSeal'], blank: '–' },
+  { title: 'Strip, mm', share: 5, keys: ['fromStripMm'], align: 'right', blank: '–' },
+  { title: 'To', share: 8, keys: ['to', 'toCavity'] },
+  { title: 'Contact, seal', share: 14, keys: ['toContact', 'toSeal'], blank: '–' },
+  { title: 'Strip, mm', share: 5, keys: ['toStripMm'], align: 'right', blank: '–' },
+  { title: 'Wire part, size', share: 16, keys: ['wirePart', 'size'] },
+  { title: 'Colour', share: 6, keys: ['colour'] },
+  { title: 'Length, mm', share: 7, keys: ['lengthMm'], align: 'right' },
+  { title: 'Kind', share: 6, keys: ['lengthKind'], blank: '' },
+  { title: 'Group', share: 8, keys: ['group'], blank: '' },
+  { title: 'Path', share: 14, keys: ['path'], blank: '' },
+  { title: 'Remarks', share: 12, keys: ['cable', 'remarks'], blank: '' },
+]; // prettier-ignore
+
 /** The from-to table: one row per wire or core. Size and area are those of the record; neither is made from the other. */
 export const connectionTable: Exporter = {
   id: 'connection-table',
@@ -45,6 +65,7 @@ export const connectionTable: Exporter = {
   summary:
     'Every wire with both of its ends, their contacts and strip lengths, size, colour, length and path.',
   table: ({ harness }) => connectionTableOf(harness),
+  paper: (input) => tablePaper(connectionTableOf(input.harness), input, PAPER_COLUMNS),
 };
 
 function connectionTableOf(harness: Harness): Table {

@@ -7,6 +7,7 @@ import { roundTo } from '../model/length-text';
 import { wireRef } from '../rules/refs';
 import { documentHead } from './document-head';
 import type { Exporter } from './exporter';
+import { tablePaper, type PaperColumn } from './paper/table-paper';
 import type { Cell, Column, Table } from './table';
 
 const mm = { unit: 'mm', align: 'right' } as const;
@@ -31,12 +32,32 @@ const COLUMNS = [
 
 type Key = (typeof COLUMNS)[number]['key'];
 
+const right = { align: 'right', blank: '–' } as const;
+const PAPER_COLUMNS: readonly PaperColumn[] = [
+  { title: 'Wire', share: 6, keys: ['wire'], blank: '' },
+  { title: 'Signal', share: 12, keys: ['signal'] },
+  { title: 'From', share: 9, keys: ['from'] },
+  { title: 'To', share: 9, keys: ['to'] },
+  { title: 'Path', share: 20, keys: ['path'], blank: '–' },
+  { title: 'Route, mm', share: 8, keys: ['routeMm'], ...right },
+  { title: 'At from', share: 7, keys: ['fromAllowanceMm'], ...right },
+  { title: 'At to', share: 6, keys: ['toAllowanceMm'], ...right },
+  { title: 'Take-up', share: 7, keys: ['takeUpMm'], ...right },
+  { title: 'Extra', share: 6, keys: ['extraMm'], ...right },
+  { title: 'By route', share: 8, keys: ['byRouteMm'], ...right },
+  { title: 'Typed', share: 7, keys: ['typedMm'], ...right },
+  { title: 'Excess', share: 7, keys: ['excessMm'], ...right },
+  { title: 'Cut length', share: 9, keys: ['lengthMm'], align: 'right' },
+  { title: 'Remarks', share: 10, keys: ['remarks'], blank: '' },
+]; // prettier-ignore
+
 /** What every cut length is made of, one row per wire or core, in the order of the wires. */
 export const lengthTable: Exporter = {
   id: 'length-table',
   title: 'Length table',
   summary: 'What each cut length is made of: route, allowances, take-up and extra; typed lengths compared.',
   table: ({ harness }) => lengthTableOf(harness),
+  paper: (input) => tablePaper(lengthTableOf(input.harness), input, PAPER_COLUMNS),
 };
 
 function lengthTableOf(harness: Harness): Table {
