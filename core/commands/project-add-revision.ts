@@ -11,7 +11,12 @@ export const projectAddRevision = command({
     project.revisions.some((r) => r.revision === revision.revision)
       ? `Revision ${revision.revision} exists already.`
       : null,
-  run(draft, { revision }, { newId }) {
+  run(draft, { revision }, { newId }, project) {
+    if (project.revisions.at(-1)?.status === 'released') {
+      // Both were said of what was released.
+      delete draft.titleBlock.dateOfIssue;
+      delete draft.titleBlock.approvalPerson;
+    }
     draft.revisions.push({ id: newId(), ...revision, status: 'draft' });
   },
 });

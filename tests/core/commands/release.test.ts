@@ -76,6 +76,8 @@ describe('a released revision', () => {
     }).project;
     expect(next.revisions.map((r) => [r.revision, r.status, r.baseline === baselineOf(released.project)])).toEqual([['A', 'released', true], ['B', 'draft', false]]); // prettier-ignore
     expect(releaseStateOf(next)).toBe('draft');
+    expect(next.titleBlock).not.toHaveProperty('dateOfIssue');
+    expect(next.titleBlock).not.toHaveProperty('approvalPerson');
     expect(baselineOf(next)).not.toBe(baselineOf(released.project));
     expect(next.wires).toBe(released.project.wires);
     const edited = dispatch(
