@@ -34,8 +34,8 @@ export const PaperBlock = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('drawing'),
     drawing: Drawing,
-    /** Paper size over true size; 1 unless said. The caption tells it. */
-    scale: z.number().positive().optional(),
+    /** Paper size over true size; 1 unless said. The caption tells it. No drawing is legible beyond these. */
+    scale: z.number().min(1e-4).max(1e4).optional(),
     caption: z.string().optional(),
     /** A form to write in: nothing is measured on it, so its scale is not told. */
     form: z.literal(true).optional(),
