@@ -3,6 +3,7 @@
  * (no locale). Letters compare by code unit after folding case; ties fall back to plain comparison.
  */
 export function compareNatural(a: string, b: string): number {
+  if (a === b) return 0;
   let i = 0;
   let j = 0;
   while (i < a.length && j < b.length) {

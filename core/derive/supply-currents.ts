@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../base/memo-by-identity';
 import { ok, problem, type Result } from '../base/result';
 import type { CalcProblem } from '../calc/calc-problem';
 import { networkProblemText, type NetworkSolution } from '../calc/network/network';
@@ -83,11 +84,13 @@ function currentsOf(supply: Supply, solved: Result<SolvedSupply, CalcProblem>): 
       for (const w of net.wires) netOf.set(w, net);
       for (const p of net.points) netAt.set(`${p.connector.connector.id}:${p.cavity}`, net);
     }
-    const stated = (net: Net | undefined): KnownCurrent | undefined => {
-      const known = (net?.signals ?? []).map((s) => statedCurrent(supply, s));
+    // Once a net: a return adds up all of its feeds, and has many wires.
+    const statedIn = memoByIdentity((net: Net): KnownCurrent | undefined => {
+      const known = net.signals.map((s) => statedCurrent(supply, s));
       const currentA = Math.max(...known.map((a) => a ?? -Infinity));
       return Number.isFinite(currentA) ? { currentA, basis: 'stated' } : undefined;
-    };
+    });
+    const stated = (net: Net | undefined): KnownCurrent | undefined => net && statedIn(net);
     return {
       solved,
       ofWire: (wire) => stated(netOf.get(wire)),

@@ -1,4 +1,5 @@
 import { byId } from '../../base/by-id';
+import { memoByPair } from '../../base/memo-by-pair';
 import { roundTo } from '../../model/length-text';
 import { wireOhmAt20 } from '../circuit-wires';
 import type { Harness, ResolvedEnd } from '../harness';
@@ -50,9 +51,33 @@ interface Way {
   readonly needs: readonly string[];
 }
 
+const wayBetween = (harness: Harness, net: TestNet, from: string, to: string): Way | undefined =>
+  waysIn(harness, net)(from).get(to);
+
+/** By the point from which all others are measured: the ways of a net are looked for once, not for each of its points. */
+const waysIn = memoByPair((harness: Harness, net: TestNet) => {
+  const edgesAt = new Map<string, { readonly next: string; readonly part: Way }[]>();
+  for (const w of net.wires) {
+    const part = partOf(harness, w);
+    for (const [at, next] of [w.keys, [w.keys[1], w.keys[0]] as const]) {
+      const here = edgesAt.get(at);
+      if (here) here.push({ next, part });
+      else edgesAt.set(at, [{ next, part }]);
+    }
+  }
+  const known = new Map<string, ReadonlyMap<string, Way>>();
+  return (from: string): ReadonlyMap<string, Way> => {
+    let ways = known.get(from);
+    if (!ways) known.set(from, (ways = waysFrom(from, edgesAt)));
+    return ways;
+  };
+});
+
 /** Fewest ohms first (Dijkstra); a wire without a known resistance is taken only where there is no other way. */
-function wayBetween(harness: Harness, net: TestNet, from: string, to: string): Way | undefined {
-  const edges = net.wires.map((w) => ({ w, part: partOf(harness, w) }));
+function waysFrom(
+  from: string,
+  edgesAt: ReadonlyMap<string, readonly { readonly next: string; readonly part: Way }[]>,
+): ReadonlyMap<string, Way> {
   const best = new Map<string, Way>([[from, { wireOhm: 0, jointOhm: 0, assumed: 0, needs: [] }]]);
   const open = new Set([from]);
   while (open.size > 0) {
@@ -63,24 +88,21 @@ function wayBetween(harness: Harness, net: TestNet, from: string, to: string): W
       if (cost < least) [at, least] = [key, cost];
     }
     open.delete(at);
-    if (at === to) return best.get(at);
     const here = best.get(at)!;
-    for (const { w, part } of edges) {
-      if (!w.keys.includes(at)) continue;
-      const next = w.keys[0] === at ? w.keys[1] : w.keys[0];
+    for (const { next, part } of edgesAt.get(at) ?? []) {
       const way: Way = {
         wireOhm: here.wireOhm + part.wireOhm,
         jointOhm: here.jointOhm + part.jointOhm,
         assumed: here.assumed + part.assumed,
         needs: [...here.needs, ...part.needs],
       };
-      const known = best.get(next);
-      if (known && costOf(known) <= costOf(way)) continue;
+      const before = best.get(next);
+      if (before && costOf(before) <= costOf(way)) continue;
       best.set(next, way);
       open.add(next);
     }
   }
-  return undefined;
+  return best;
 }
 
 const UNKNOWN_COST = 1e6;

@@ -1,3 +1,4 @@
+import { memoByIdentity } from '../../base/memo-by-identity';
 import type { CavityUse, ConnectorUse, Net, ResolvedMate, Supply } from '../../derive/harness';
 import type { KnownCurrent, SupplyCurrents } from '../../derive/supply-currents';
 
@@ -19,6 +20,18 @@ export function wiredCavities(supply: Supply): readonly WiredCavity[] {
   );
 }
 
+/** The mates of each connector, by its id, in their order. */
+const matesOf = memoByIdentity((supply: Supply): ReadonlyMap<string, readonly ResolvedMate[]> => {
+  const out = new Map<string, ResolvedMate[]>();
+  for (const m of supply.mates)
+    for (const id of new Set([m.a.resolved.connector.id, m.b.resolved.connector.id])) {
+      const here = out.get(id);
+      if (here) here.push(m);
+      else out.set(id, [m]);
+    }
+  return out;
+});
+
 /** What goes through the contact: what its mate carries; where nothing is mated, the most that one of its wires carries. */
 export function currentThrough(
   { use, cavity }: WiredCavity,
@@ -26,7 +39,7 @@ export function currentThrough(
   currents: SupplyCurrents,
 ): KnownCurrent | undefined {
   const id = use.resolved.connector.id;
-  const through = supply.mates.flatMap((m: ResolvedMate) => {
+  const through = (matesOf(supply).get(id) ?? []).flatMap((m: ResolvedMate) => {
     if (m.a.resolved.connector.id === id) return currents.ofMate(m, cavity.cavity) ?? [];
     if (m.b.resolved.connector.id !== id) return [];
     const there = m.map.fromB.get(cavity.cavity);
