@@ -140,6 +140,7 @@ describe('the pages of a document', () => {
 
 it('a row selects the object that it speaks of', async () => {
   fakeHost(preview(1));
+  papersView.setState({ chosen: 'connection-table', mode: 'rows' });
   const screen = await openWindow();
   await userEvent.click(screen.getByRole('grid').getByRole('row').nth(2));
   expect([...appStore.getState().view.selection]).toEqual([idOf('W2')]);
