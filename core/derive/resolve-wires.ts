@@ -9,7 +9,7 @@ import type { Project } from '../model/project';
 import type { Segment } from '../model/topology';
 import type { Cable, Group, Splice, Wire, WireEnd } from '../model/wire';
 import type { ResolvedConnector, ResolvedEnd, ResolvedWire } from './harness';
-import type { Route, Router } from './route';
+import type { Router } from './route';
 import { isTwisted, twistOf, type Twist } from './twist';
 import { wireLengthOf, type WireLength } from './wire-length';
 
@@ -75,10 +75,10 @@ export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWir
   const twist = isTwisted(group) && !wire.core ? look.twistOfGroup(group) : undefined;
   const from = resolveEnd(wire.ends[0], look, previous?.from);
   const to = resolveEnd(wire.ends[1], look, previous?.to);
-  const way = wire.path
+  // The very object that the router knows: by it an edit of the board finds the wires that it concerns.
+  const route = wire.path
     ? look.router.along(wire.path, from.node, to.node)
     : look.router.between(from.node, to.node);
-  const route = reuseRoute(previous?.route, way);
   const segments = route.found ? route.segments.flatMap((id) => look.segments.get(id) ?? []) : NO_SEGMENTS;
   return reuse(previous, {
     wire,
@@ -95,12 +95,6 @@ export function resolveWire(wire: Wire, look: WireLookups, previous: ResolvedWir
 }
 
 const NO_SEGMENTS: readonly Segment[] = [];
-
-/** Moving one segment makes a new router; ways that stay the same keep their identity, and with it their wires. */
-function reuseRoute(previous: Route | undefined, next: Route): Route {
-  if (!previous?.found || !next.found || previous.lengthMm !== next.lengthMm) return next;
-  return reuseList(previous.segments, next.segments) === previous.segments ? previous : next;
-}
 
 function resolveEnd(end: WireEnd, look: WireLookups, previous: ResolvedEnd | undefined): ResolvedEnd {
   const connector = end.at === 'cavity' ? look.connectors.get(end.connector) : undefined;

@@ -1,4 +1,5 @@
 import { byId } from '../base/by-id';
+import { reuseList } from '../base/same-fields';
 import type { Node, Segment } from '../model/topology';
 import { carriedRoutes } from './carried-routes';
 import { segmentPath } from './formboard/segment-path';
@@ -34,7 +35,8 @@ export const segmentLengthMm = (segment: Segment, nodes: ReadonlyMap<string, Nod
 const states = new WeakMap<Router, RouterState>();
 
 /**
- * Shortest ways: where no loop is, the only one there is; else by one tree per start node, made when first asked for. Given the router before, ways that an edit cannot have
+ * Shortest ways: where no loop is, the only one there is; else by one tree per start node, made when first asked for.
+ * Given the router before, ways that an edit cannot have
  * changed are carried over; the answers never depend on it.
  */
 export function createRouter(nodes: readonly Node[], segments: readonly Segment[], before?: Router): Router {
@@ -97,16 +99,27 @@ export function createRouter(nodes: readonly Node[], segments: readonly Segment[
     return at === to ? { found: true, segments: path, lengthMm } : PATH_BROKEN;
   }
 
-  const asked = (known: Map<string, FoundRoute>, key: string, look: () => Route): Route => {
-    const route = known.get(key) ?? look();
-    if (route.found) known.set(key, route);
+  type Known = 'shortest' | 'pinned';
+  const tables = { shortest, pinned };
+  const asked = (table: Known, key: string, look: () => Route): Route => {
+    const known = tables[table].get(key);
+    if (known) return known;
+    const found = look();
+    if (!found.found) return found;
+    // A way that was looked for again and is the same stays the object that it was, and with it its wires.
+    const was = old?.[table].get(key);
+    const route =
+      was?.lengthMm === found.lengthMm && reuseList(was.segments, found.segments) === was.segments
+        ? was
+        : found;
+    tables[table].set(key, route);
     return route;
   };
 
   const router: Router = {
-    between: (from, to) => (from && to ? asked(shortest, `${from} ${to}`, () => find(from, to)) : NO_NODE),
+    between: (from, to) => (from && to ? asked('shortest', `${from} ${to}`, () => find(from, to)) : NO_NODE),
     along: (path, from, to) =>
-      from && to ? asked(pinned, [from, ...path, to].join(' '), () => walk(path, from, to)) : NO_NODE,
+      from && to ? asked('pinned', [from, ...path, to].join(' '), () => walk(path, from, to)) : NO_NODE,
     lengthMmOf: (segment) => segmentLengthMm(segment, nodeById),
     touchedSince: (other) => (carried && old === states.get(other) ? carried.touched : null),
     searches: () => searches,

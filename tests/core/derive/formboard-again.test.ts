@@ -101,7 +101,8 @@ it.each([
         const fresh = deriveHarness(structuredClone(history.project));
         expect(check.findings).toEqual(checkHarness(fresh, RULES).findings);
       }),
-      { numRuns },
+      // The example: a wire pinned to its shortest way, that way then not the shortest any more, then longer.
+      { numRuns, examples: [[[10_224, 19_995, 12_782]]] },
     );
   },
   60_000,
