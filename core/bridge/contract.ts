@@ -215,11 +215,11 @@ export const contract = {
   'backup:open': { request: z.strictObject({ document: DocumentId }), response: OpenAnswer },
   'backup:discard': { request: z.strictObject({ document: DocumentId }), response: DoneAnswer },
   /** Since when the findings of a project are there, as this machine has seen it; null where it never saw the project. */
-  'finding-history:read': {
+  'history:read': {
     request: z.strictObject({ project: z.uuid() }),
     response: z.strictObject({ findings: RememberedFindings.nullable() }),
   },
-  'finding-history:write': {
+  'history:write': {
     request: z.strictObject({ project: z.uuid(), findings: RememberedFindings }),
     response: DoneAnswer,
   },

@@ -56,12 +56,12 @@ export class FindingHistory {
   }
 }
 
-type Channels = Extract<keyof Handlers, `finding-history:${string}`>;
+type Channels = Extract<keyof Handlers, `history:${string}`>;
 
 export const findingHistoryHandlers = (history: FindingHistory): Pick<Handlers, Channels> => ({
-  'finding-history:read': async ({ project }) => {
+  'history:read': async ({ project }) => {
     const findings = await history.read(project);
     return { findings: findings && [...findings] };
   },
-  'finding-history:write': ({ project, findings }) => history.write(project, findings),
+  'history:write': ({ project, findings }) => history.write(project, findings),
 });

@@ -45,7 +45,7 @@ const hasFile = (state: AppState): boolean =>
 
 async function recallFromHost(state: AppState): Promise<void> {
   if (!hasFile(state)) return;
-  const answer = await callHost('finding-history:read', { project: state.history.project.id });
+  const answer = await callHost('history:read', { project: state.history.project.id });
   const here = appStore.getState();
   if (!answer || here.document.id !== state.document.id) return;
   const { seen } = seenStore.getState();
@@ -65,7 +65,7 @@ export function keepFindingHistory(): () => void {
     if (!hasFile(state)) return;
     if (!seenStore.getState().recalled) return void recallFromHost(state);
     const findings = [...toRemember(seenStore.getState().seen, checkedOf(state))];
-    void callHost('finding-history:write', { project: state.history.project.id, findings });
+    void callHost('history:write', { project: state.history.project.id, findings });
   };
   const later = (): void => {
     clearTimeout(timer);

@@ -99,7 +99,7 @@ function labelRow(
     cells: {
       object: carrierName(project, on),
       kind: KINDS[on.at],
-      end: on.at === 'wire-end' || on.at === 'cable-end' ? String(on.end + 1) : '',
+      end: on.at === 'wire-end' || on.at === 'cable-end' ? String(on.end + 1) : null,
       place: placeOf(harness, on),
       text: label?.text ?? null,
       byMethod,
@@ -140,8 +140,8 @@ function placeOf(harness: Harness, on: Place): string | null {
     case 'cable-end':
       return cableEnds(harness).get(on.cable)?.places[on.end].join(' + ') ?? null;
     case 'connector':
-      return harness.connectorById.get(on.connector)?.resolved.equipment?.designator ?? '';
+      return harness.connectorById.get(on.connector)?.resolved.equipment?.designator ?? null;
     case 'station':
-      return '';
+      return null;
   }
 }

@@ -231,7 +231,7 @@ describe('V5: labels', () => {
         on: table.objects[i]?.at(-1)?.id ?? '',
         label: table.objects[i]?.[0],
       }));
-      const ends = new Set(rows.map((r) => `${r.on} ${String((r as { end?: unknown }).end)}`));
+      const ends = new Set(rows.map((r) => `${r.on} ${String((r as { end?: unknown }).end ?? '')}`));
       for (const w of project.wires) for (const end of [1, 2]) expect(ends).toContain(`${w.id} ${end}`);
       for (const c of project.cables) for (const end of [1, 2]) expect(ends).toContain(`${c.id} ${end}`);
       for (const c of project.connectors) expect(ends).toContain(`${c.id} `);

@@ -225,8 +225,8 @@ test('the history of findings outlives the closing of the file', async () => {
   let kept: unknown = null;
   const first = '2026-03-01T10:00:00.000Z';
   fakeHost({
-    'finding-history:read': async () => ({ findings: kept as RememberedFinding[] | null }),
-    'finding-history:write': async ({ findings }) => {
+    'history:read': async () => ({ findings: kept as RememberedFinding[] | null }),
+    'history:write': async ({ findings }) => {
       kept = findings;
       return { status: 'done' };
     },

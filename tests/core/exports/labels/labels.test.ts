@@ -12,7 +12,7 @@ const inputOf = (project: Project, options: DocumentOptions = {}) => {
 };
 const table = (edit: (t: TinyDraft) => void, options?: DocumentOptions) =>
   labels.table(inputOf(tiny(edit), options));
-const rowOf = (t: ReturnType<typeof table>, object: string, end = '') =>
+const rowOf = (t: ReturnType<typeof table>, object: string, end: string | null = null) =>
   t.rows.find((r) => r.object === object && r.end === end);
 const onWire = (t: TinyDraft, text: string, more: object = {}): void =>
   void t.project.labels.push({
