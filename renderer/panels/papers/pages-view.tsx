@@ -30,6 +30,11 @@ export function PagesView({ pdf, title }: { pdf: PdfFile; title: string }) {
   const go = (to: number): void => {
     virtual.scrollToIndex(Math.max(0, Math.min(pages - 1, to)), { align: 'start' });
   };
+  /** From the page that is in view now, which the last drawing may not know yet: keys come fast. */
+  const turn = (by: number): void => {
+    const { current } = scroller;
+    go(pageAt(current?.scrollTop ?? 0, current?.clientHeight ?? 0, virtual.measurementsCache) + by);
+  };
   // At another size the same part of the pages stays in view.
   const before = useRef(scale);
   useLayoutEffect(() => {
@@ -48,15 +53,15 @@ export function PagesView({ pdf, title }: { pdf: PdfFile; title: string }) {
     const { current } = scroller;
     const sideways = current !== null && current.scrollWidth > current.clientWidth;
     const moves: Record<string, () => void> = {
-      PageDown: () => go(page + 1),
-      PageUp: () => go(page - 1),
+      PageDown: () => turn(1),
+      PageUp: () => turn(-1),
       Home: () => go(0),
       End: () => go(pages - 1),
       '+': () => papersView.setState({ zoom: stepZoom(scale, 1) }),
       '-': () => papersView.setState({ zoom: stepZoom(scale, -1) }),
       '0': () => papersView.setState({ zoom: 'width' }),
       '1': () => papersView.setState({ zoom: 1 }),
-      ...(sideways ? {} : { ArrowRight: () => go(page + 1), ArrowLeft: () => go(page - 1) }),
+      ...(sideways ? {} : { ArrowRight: () => turn(1), ArrowLeft: () => turn(-1) }),
     };
     const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : moves[event.key];
     if (!move) return;
