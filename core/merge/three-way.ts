@@ -15,11 +15,28 @@ const APPENDED: ReadonlySet<string> = new Set(['decisions uses', 'decisions appr
  * One object out of three states of it. A field that one side left alone is taken from the other; entries of a list are
  * told apart by what names them; any other value is taken as a whole, so that nothing is made which neither side wrote.
  */
-export function threeWay(about: About, base: Fields, mine: Fields, theirs: Fields, meeting: Meeting): Fields {
+export const threeWay = (
+  about: About,
+  base: Fields,
+  mine: Fields,
+  theirs: Fields,
+  meeting: Meeting,
+): Fields => mergedFields(about, '', base, mine, theirs, meeting);
+
+/** `within` leads to the object from the one that it is about: "cavities[3]." */
+function mergedFields(
+  about: About,
+  within: string,
+  base: Fields,
+  mine: Fields,
+  theirs: Fields,
+  meeting: Meeting,
+): Fields {
   const fields = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
   return Object.fromEntries(
     fields.flatMap((field) => {
-      const value = valueOf({ ...about, field }, base[field], mine[field], theirs[field], meeting);
+      const at = { ...about, field: within + field };
+      const value = valueOf(at, base[field], mine[field], theirs[field], meeting);
       return value === undefined ? [] : [[field, value]];
     }),
   );
@@ -84,25 +101,8 @@ function mergedList(
     const at = { ...about, field: `${about.field}[${key}]` };
     const value =
       isObject(was) && isObject(here) && isObject(there)
-        ? entryOf(at, was, here, there, meeting)
+        ? mergedFields(about, `${at.field}.`, was, here, there, meeting)
         : valueOf(at, was, here, there, meeting);
     return value === undefined ? [] : [value];
   });
-}
-
-function entryOf(
-  about: About & { readonly field: string },
-  base: Fields,
-  mine: Fields,
-  theirs: Fields,
-  meeting: Meeting,
-): Fields {
-  const fields = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
-  return Object.fromEntries(
-    fields.flatMap((field) => {
-      const at = { ...about, field: `${about.field}.${field}` };
-      const value = valueOf(at, base[field], mine[field], theirs[field], meeting);
-      return value === undefined ? [] : [[field, value]];
-    }),
-  );
 }
